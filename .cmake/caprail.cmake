@@ -30,7 +30,7 @@ endfunction()
 
 # A GoogleTest program, registered with CTest test by test: caprail_test(units_test SOURCES … LINK …)
 function(caprail_test name)
-  cmake_parse_arguments(ARG "QT" "" "SOURCES;LINK;ENVIRONMENT" ${ARGN})
+  cmake_parse_arguments(ARG "QT" "" "SOURCES;LINK;ENVIRONMENT;PROPERTIES" ${ARGN})
   add_executable(${name} ${ARG_SOURCES})
   target_link_libraries(${name} PRIVATE ${ARG_LINK} GTest::gmock GTest::gtest)
   target_compile_definitions(${name} PRIVATE TEST_DATA="${CMAKE_SOURCE_DIR}/tests/data"
@@ -47,5 +47,5 @@ function(caprail_test name)
     add_dependencies(sanitized ${name})
   endif()
   gtest_discover_tests(${name} DISCOVERY_TIMEOUT 60 PROPERTIES
-                       ENVIRONMENT "QT_QPA_PLATFORM=offscreen;${ARG_ENVIRONMENT}" TIMEOUT 300 ${labels})
+                       ENVIRONMENT "QT_QPA_PLATFORM=offscreen;${ARG_ENVIRONMENT}" TIMEOUT 300 ${labels} ${ARG_PROPERTIES})
 endfunction()

@@ -4,8 +4,10 @@
 #include "verb_table.h"
 #include "verbs.h"
 
+#include <QJsonArray>
 #include <QTemporaryDir>
 #include <algorithm>
+#include <base/plain_text.h>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -14,7 +16,6 @@
 #include <session/now.h>
 #include <store/file/output_file.h>
 #include <store/file/read_file.h>
-#include <base/plain_text.h>
 #include <unistd.h>
 #include <window/preferences.h>
 
@@ -55,6 +56,11 @@ bool print(const QString& text) {
 
 bool print(const QJsonDocument& json) {
     return printBytes(visibleJson(json.toJson().toStdString()));
+}
+
+bool printMember(const QJsonObject& member, bool isFirst) {
+    const QByteArray alone = QJsonDocument(QJsonArray{member}).toJson(); // "[\n    {…}\n]\n"
+    return printBytes((isFirst ? "" : ",\n") + visibleJson(alone.sliced(2, alone.size() - 5).toStdString()));
 }
 
 Result<void> toStandardOutput(const QString& name, const std::function<Result<void>(const QString&)>& write) {
@@ -111,10 +117,12 @@ int complain(ExitCode exitCode, const QString& place, const Problem& problem) {
     return complain(exitCode, sentence.contains(where) ? sentence : where + QStringLiteral(": ") + sentence);
 }
 
-Call::Call(const char* verb, const QStringList& arguments, qsizetype positional) : m_verb(QString::fromUtf8(verb)) {
+Call::Call(const char* verb, const QStringList& arguments, qsizetype positional, qsizetype most)
+    : m_verb(QString::fromUtf8(verb)) {
     m_parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
     m_parser.addOptions(optionsOf(verb));
-    m_isGood = m_parser.parse(QStringList{m_verb} + arguments) && m_parser.positionalArguments().size() == positional;
+    m_isGood = m_parser.parse(QStringList{m_verb} + arguments) && count() >= positional &&
+               count() <= std::max(positional, most);
 }
 
 int Call::refuseUsage() const {

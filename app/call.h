@@ -5,8 +5,9 @@
 
 #include <QCommandLineParser>
 #include <QJsonDocument>
-#include <functional>
+#include <QJsonObject>
 #include <assessment/assessment.h>
+#include <functional>
 #include <sheet/sheet.h>
 #include <store/file/path_text.h>
 #include <store/file/record_file.h>
@@ -19,6 +20,10 @@ namespace caprail::verbs {
 bool print(const QString& text);
 /// JSON likewise: what cannot be seen is escaped, so that its value stays what it is.
 bool print(const QJsonDocument& json);
+/// One member of an array of objects, as it stands in a document that holds all of them; "[\n" goes before the first,
+/// and
+/// "\n]\n" behind the last.
+bool printMember(const QJsonObject& member, bool isFirst);
 /// What `write` makes as a file, byte by byte to standard output: a sheet or a ledger that another program takes over a
 /// pipe. The file lies in a folder of its own, which is gone afterwards; its name ends as `name` does. Refuses as `write`
 /// does, and then prints nothing.
@@ -41,8 +46,10 @@ int complain(ExitCode exitCode, const QString& where, const Problem& problem);
 /// A verb's arguments, as the table of verbs has them; wrong ones are answered with its help.
 class Call {
 public:
-    Call(const char* verb, const QStringList& arguments, qsizetype positional);
+    /// `most`: where it takes more than `positional` or as many as these.
+    Call(const char* verb, const QStringList& arguments, qsizetype positional, qsizetype most = 0);
     [[nodiscard]] bool isGood() const { return m_isGood; }
+    [[nodiscard]] qsizetype count() const { return m_parser.positionalArguments().size(); }
     [[nodiscard]] QString at(qsizetype i) const { return m_parser.positionalArguments().at(i); }
     /// An argument as the bytes of a file's name.
     [[nodiscard]] std::string path(qsizetype i) const { return pathBytes(at(i)); }

@@ -8,6 +8,7 @@
 #include <QLocale>
 #include <QUrl>
 #include <algorithm>
+#include <catalogue/place.h>
 #include <cerrno>
 #include <csignal>
 #include <cstdio>
@@ -95,13 +96,15 @@ int main(int argc, char** argv) {
     keepStandardNumbers();
     // A file that may not grow as large is refused in a sentence, like a full disk.
     (void)std::signal(SIGXFSZ, SIG_IGN);
+    caprail::askForTls(); // before there are threads
     const QStringList arguments = argumentsOf(argc, argv);
     const bool isShop = !arguments.isEmpty() && arguments.front() == QLatin1String("shop");
     const QString shopFolder = isShop ? caprail::verbs::shopWindowFolder(arguments.mid(1)) : QString();
+    const QString shopDatabase = isShop ? caprail::verbs::shopWindowDatabase(arguments.mid(1)) : QString();
     // What the launcher's actions call.
     const bool isNewRecord = arguments == QStringList{QStringLiteral("--new-record")};
     const bool isLastShop = arguments == QStringList{QStringLiteral("--shop")};
-    if (!arguments.isEmpty() && shopFolder.isEmpty() && !isNewRecord && !isLastShop) {
+    if (!arguments.isEmpty() && shopFolder.isEmpty() && shopDatabase.isEmpty() && !isNewRecord && !isLastShop) {
         if (const auto exitCode = runWithoutWindow(argc, argv, arguments)) {
             return *exitCode;
         }
@@ -121,6 +124,9 @@ int main(int argc, char** argv) {
     }
     if (isLastShop || !shopFolder.isEmpty()) {
         return caprail::runShop(shopFolder);
+    }
+    if (!shopDatabase.isEmpty()) {
+        return caprail::runShopDatabase(shopDatabase);
     }
     QStringList files = argumentsOf(argc, argv);
     if (const auto end = files.indexOf(QStringLiteral("--")); end >= 0) {

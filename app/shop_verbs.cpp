@@ -14,6 +14,7 @@
 #include <shop/build_comparison.h>
 #include <shop/hand_over.h>
 #include <shop/list_columns.h>
+#include <shop/listing_pages.h>
 #include <shop/shop_scan.h>
 
 namespace caprail::verbs {
@@ -67,17 +68,72 @@ std::string moment(UtcTime time) {
 
 } // namespace
 
-QString shopWindowFolder(const QStringList& arguments) {
+namespace {
+
+/// The one place that a call asks the window for; empty: it asks for the list, or there is no display.
+bool isForWindow(const Call& call) {
     const bool hasDisplay = qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
                             qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+    return call.isGood() && hasDisplay && !call.has("list") && !call.has("json") && !call.has("search");
+}
+
+/// The records of a shop's database, each printed as it comes: the list may be longer than the memory has room for.
+int listDatabase(const Call& call) {
+    const QString name = call.value("from");
+    const auto place = parseService(name.toStdString());
+    if (!place) {
+        return complain(unusable, QStringLiteral("shop"), place.error());
+    }
+    Connection connection(*place);
+    ListingWish wish;
+    wish.search = call.value("search").trimmed().toStdString();
+    wish.now = now();
+    const bool isJson = call.has("json");
+    bool isFirst = true;
+    const auto printed = [&](const ShopRow& row) -> Result<void> {
+        if (isJson) {
+            if (isFirst) {
+                print(QStringLiteral("[\n"));
+            }
+            printMember(jsonOf(row), isFirst);
+        } else {
+            print(qtText(listLine(row, {wish.now, moment})) + QLatin1Char('\n'));
+        }
+        isFirst = false;
+        return {};
+    };
+    auto done = connection.open();
+    if (done && !isJson) {
+        print(qtText(listHead()) + QLatin1Char('\n'));
+    }
+    done = done ? ListingPages(connection).each(wish, printed) : done;
+    if (!done) {
+        return complain(unusable, name, done.error());
+    }
+    if (isJson) {
+        print(isFirst ? QStringLiteral("[\n]\n") : QStringLiteral("\n]\n"));
+    }
+    return caprail::done;
+}
+
+} // namespace
+
+QString shopWindowFolder(const QStringList& arguments) {
     const Call call("shop", arguments, 1);
-    return call.isGood() && hasDisplay && !call.has("list") && !call.has("json") && !call.has("search") ? call.at(0)
-                                                                                                        : QString();
+    return isForWindow(call) && !call.has("from") ? call.at(0) : QString();
+}
+
+QString shopWindowDatabase(const QStringList& arguments) {
+    const Call call("shop", arguments, 0);
+    return isForWindow(call) ? call.value("from") : QString();
 }
 
 int shop(const QStringList& arguments) {
+    if (const Call call("shop", arguments, 0); call.isGood() && call.has("from")) {
+        return listDatabase(call);
+    }
     const Call call("shop", arguments, 1);
-    if (!call.isGood()) {
+    if (!call.isGood() || call.has("from")) {
         return call.refuseUsage();
     }
     const auto listing = listShop(cacheFolder(), call.path(0), call.value("search").toStdString());

@@ -192,12 +192,45 @@ const std::vector<VerbText>& allVerbs() {
          {},
          salvage},
         {"shop",
-         {{"FOLDER [--list] [--json] [--search WORDS]", "the records of a folder; else the window"}},
-         "Lists the records of a folder and the folders in it, or opens the window on them.",
+         {{"FOLDER [--list] [--json] [--search WORDS]", "the records of a folder; else the window"},
+          {"--from SERVICE [the same]", "those of a shop's database"}},
+         "Lists the records of a folder and the folders in it, or of a shop's database, or opens the window on them. "
+         "The "
+         "database is a service of ~/.pg_service.conf or a URL, postgresql://reader@server/caprail; a password belongs "
+         "into ~/.pgpass or the service file.",
          {{"list", "", "one record a line under a line of titles, in place of the window"},
+          {"from", "SERVICE", "the shop's database, in place of a folder"},
           json,
           {"search", "WORDS", "only those that hold these words"}},
          shop},
+        {"publish",
+         {{"FILE|FOLDER --to SERVICE", "send records to the shop's database; only what is new"}},
+         "Sends the ledger, the photos and the figures of a record, or of all records of a folder, to a database on "
+         "PostgreSQL. Each record is sent whole or not at all; a call that was cut off is simply made again. A record "
+         "whose "
+         "history is not the one that the database holds of it, or that was altered, is refused by name.",
+         {{"to", "SERVICE", "the database: a service of ~/.pg_service.conf, or a URL without a password"}},
+         publish},
+        {"fetch",
+         {{"SEAL|SERIAL OUT --from SERVICE", "make a record again from the shop's database"}},
+         "Makes a record file again from a database, with the same entries, seals and photos, all verified. It is "
+         "named by a "
+         "seal of it, whole or in the short form of a sheet, or by the engine's serial number. Nothing is written "
+         "over.",
+         {{"from", "SERVICE", "the database, as for publish"}},
+         fetch},
+        {"database",
+         {{"make --at SERVICE", "make the tables of a shop's database, or bring them up to date"},
+          {"show --at SERVICE", "how much it holds"},
+          {"verify [SEAL|SERIAL] --at SERVICE", "every seal and photo of it, worked out again"},
+          {"take-away SEAL --at SERVICE", "remove a whole record; SEAL is the first one, in full"}},
+         "Keeps a shop's database. To make the tables, the login must be allowed to make roles and schemas; to bring "
+         "them up "
+         "to date or take a record away, it must be a caprail_keeper. Benches publish as caprail_bench, who can only "
+         "add; "
+         "caprail_reader reads.",
+         {{"at", "SERVICE", "the database, as for publish"}},
+         database},
         {"handover",
          {{"FILE DIR [--csv] [--sign] [--letter] [--metric]", "the customer's folder: sheet, photos, ledger, sums"}},
          "Makes a folder for the customer: the sheet, the photos, the ledger as text, a README that says what each "

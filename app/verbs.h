@@ -27,6 +27,12 @@ int schema(const QStringList& arguments);
 int help(const QStringList& arguments);
 /// The records of a folder as a list: only asked when it is printed.
 int shop(const QStringList& arguments);
+/// A shop's database on PostgreSQL: its tables made, shown and verified, a record taken away.
+int database(const QStringList& arguments);
+/// Records sent to it.
+int publish(const QStringList& arguments);
+/// A record made again from it.
+int fetch(const QStringList& arguments);
 
 /// The customer's folder.
 int handOver(const QStringList& arguments);
@@ -36,5 +42,7 @@ int sheetOfDifference(const QStringList& arguments);
 /// The folder of a call of `shop` that asks for the window: it has a display and neither --list nor --json. Empty
 /// otherwise.
 QString shopWindowFolder(const QStringList& arguments);
+/// Likewise the shop's database that --from names.
+QString shopWindowDatabase(const QStringList& arguments);
 
 } // namespace caprail::verbs

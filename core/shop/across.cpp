@@ -2,156 +2,289 @@
 #include <shop/across.h>
 
 #include <algorithm>
-#include <base/csv.h>
-#include <charconv>
-#include <map>
-#include <set>
-#include <tuple>
 #include <base/say.h>
+#include <shop/figure_rows.h>
+#include <shop/record_reader.h>
+#include <tuple>
 
 namespace caprail {
 
 namespace {
 
-/// Places in the engine's order: "main-2" before "main-10", "2L" before "10L".
-std::tuple<std::string, int, std::string> placeKey(const std::string& place) {
-    const auto digit = place.find_first_of("0123456789");
-    if (digit == std::string::npos) {
-        return {place, 0, ""};
-    }
-    int number = 0;
-    const auto [rest, error] = std::from_chars(place.data() + digit, place.data() + place.size(), number);
-    return {place.substr(0, digit), error == std::errc() ? number : 0, std::string(rest, place.data() + place.size())};
+const std::string wholeOnes = "reading = " + std::to_string(static_cast<int>(FileReading::assessed));
+
+tl::unexpected<Problem> strangeRow() {
+    return refuse(Core::say("The list of records holds a row that no program of this version wrote."));
 }
+
+template <class E> std::optional<E> enumAt(const Query& row, int column) {
+    const std::int64_t number = row.integer(column);
+    return number >= 0 && number < static_cast<std::int64_t>(allWords<E>().size())
+               ? std::optional(static_cast<E>(number))
+               : std::nullopt;
+}
+std::optional<std::int64_t> numberAt(const Query& row, int column) {
+    return row.isNull(column) ? std::nullopt : std::optional(row.integer(column));
+}
+std::optional<Date> dayAt(const Query& row, int column) {
+    return row.isNull(column) ? std::nullopt : std::optional(Date{row.integer(column)});
+}
+
+/// Reads every row of a query.
+template <class Take> Result<void> eachRow(Query& query, Take take) {
+    for (auto more = query.step();; more = query.step()) {
+        if (!more || !*more) {
+            return more ? Result<void>() : Result<void>(tl::unexpected(more.error()));
+        }
+        if (Result<void> taken = take(query); !taken) {
+            query.reset();
+            return taken;
+        }
+    }
+}
+
+/// The limits of all rows so far, place by place: the same everywhere, or none.
+struct CommonLimits {
+    std::int64_t values = 0, withLimits = 0;
+    std::int64_t lowest = 0, highestLower = 0, lowestUpper = 0, highest = 0;
+
+    /// Of one place: its count of values, of values with limits, and the ranges of these (columns from `at`).
+    void add(std::int64_t count, const Query& row, int at) {
+        const bool isFirst = withLimits == 0;
+        values += count;
+        withLimits += row.integer(at);
+        if (row.integer(at) == 0) {
+            return;
+        }
+        lowest = isFirst ? row.integer(at + 1) : std::min(lowest, row.integer(at + 1));
+        highestLower = isFirst ? row.integer(at + 2) : std::max(highestLower, row.integer(at + 2));
+        lowestUpper = isFirst ? row.integer(at + 3) : std::min(lowestUpper, row.integer(at + 3));
+        highest = isFirst ? row.integer(at + 4) : std::max(highest, row.integer(at + 4));
+    }
+    [[nodiscard]] std::optional<Band> band() const {
+        if (values == 0 || withLimits != values || lowest != highestLower || lowestUpper != highest) {
+            return std::nullopt;
+        }
+        const auto common = Band::between(Length(lowest), Length(highest));
+        return common ? std::optional(*common) : std::nullopt;
+    }
+};
 
 } // namespace
 
-std::vector<std::string> bandsIn(const std::vector<AcrossRecord>& records) {
-    std::set<std::string> names;
-    for (const auto& record : records) {
-        for (const auto& figure : record.figures.banded) {
-            names.insert(figure.band);
-        }
+/// «AND …» for a table of figures, with one parameter where not all records are compared.
+std::string Across::within(std::string_view table) const {
+    if (isOfAll()) {
+        return {};
     }
-    return {names.begin(), names.end()};
+    return " AND " + std::string(table) + ".listing IN (SELECT id FROM listing WHERE " +
+           (m_of.templateName.empty() ? "layout" : "template") + " = ?)";
 }
 
-std::vector<AcrossValue> valuesOf(const std::vector<AcrossRecord>& records, std::string_view band) {
-    std::vector<AcrossValue> values;
-    for (const auto& record : records) {
-        for (const auto& figure : record.figures.banded) {
-            if (figure.band == band) {
-                values.push_back({record.label, figure.place, record.id, figure.build, figure.value, figure.state,
-                                  figure.limits});
-            }
+/// A statement with its first parameter, if it has one, and that of `within` behind it.
+Result<Query> Across::asked(const std::string& sql, std::string_view first) {
+    auto query = m_connection->prepare(sql);
+    if (query) {
+        int at = 1;
+        if (!first.empty()) {
+            query->bind(at++, first);
+        }
+        if (!isOfAll()) {
+            query->bind(at, m_of.templateName.empty() ? m_of.layout : m_of.templateName);
         }
     }
-    std::ranges::sort(values, {}, [](const AcrossValue& v) { return std::tuple(placeKey(v.place), v.value, v.label); });
-    return values;
+    return query;
 }
 
-std::optional<Band> commonBand(const std::vector<AcrossValue>& values) {
-    const auto differs = [&](const AcrossValue& value) { return value.limits != values.front().limits; };
-    return values.empty() || std::ranges::any_of(values, differs) ? std::nullopt : values.front().limits;
+Result<std::int64_t> Across::records() {
+    auto query =
+        asked("SELECT count(*) FROM listing WHERE " + wholeOnes +
+              (isOfAll() ? "" : std::string(" AND ") + (m_of.templateName.empty() ? "layout" : "template") + " = ?"));
+    const auto row = query ? query->step() : tl::unexpected(query.error());
+    return row ? Result<std::int64_t>(query->integer(0)) : tl::unexpected(row.error());
 }
 
-std::vector<AcrossSpread> spreadsOf(const std::vector<AcrossValue>& values) {
-    std::vector<AcrossSpread> spreads;
-    for (std::size_t begin = 0; begin < values.size();) {
-        std::size_t end = begin;
-        AcrossSpread spread;
-        spread.place = values[begin].place;
-        for (; end < values.size() && values[end].place == spread.place; ++end) {
-            spread.out += values[end].state == CheckState::out ? 1 : 0;
-        }
-        spread.count = end - begin;
-        spread.smallest = values[begin].value;
-        spread.median = values[begin + (spread.count - 1) / 2].value;
-        spread.largest = values[end - 1].value;
-        spreads.push_back(std::move(spread));
-        begin = end;
+Result<std::int64_t> Across::pulls() {
+    auto query = asked("SELECT CAST(coalesce(sum(pulled), 0) AS bigint) FROM movement WHERE true" + within("movement"));
+    const auto row = query ? query->step() : tl::unexpected(query.error());
+    return row ? Result<std::int64_t>(query->integer(0)) : tl::unexpected(row.error());
+}
+
+Result<std::vector<AcrossGroup>> Across::groupsBy(std::string_view column) {
+    const std::string name(column);
+    auto query = m_connection->prepare("SELECT " + name + ", count(*) FROM listing WHERE " + wholeOnes + " AND " +
+                                       name + " <> '' GROUP BY " + name + " ORDER BY " +
+                                       m_connection->dialect().naturally(name) + ", " + name);
+    if (!query) {
+        return tl::unexpected(query.error());
     }
+    std::vector<AcrossGroup> groups;
+    const auto read = eachRow(*query, [&](const Query& row) -> Result<void> {
+        groups.push_back({row.text(0), row.integer(1)});
+        return {};
+    });
+    return read ? Result<std::vector<AcrossGroup>>(std::move(groups)) : tl::unexpected(read.error());
+}
+
+Result<std::vector<AcrossGroup>> Across::templates() {
+    return groupsBy("template");
+}
+Result<std::vector<AcrossGroup>> Across::layouts() {
+    return groupsBy("layout");
+}
+
+Result<std::vector<std::string>> Across::bands() {
+    // From one name to the next in the index: a few steps, however many values there are.
+    auto query = isOfAll()
+                     ? asked("WITH RECURSIVE name(band) AS (SELECT min(band) FROM banded UNION ALL SELECT (SELECT "
+                             "min(banded.band) FROM banded WHERE banded.band > name.band) FROM name WHERE name.band "
+                             "IS NOT NULL) SELECT band FROM name WHERE band IS NOT NULL")
+                     : asked("SELECT DISTINCT band FROM banded WHERE true" + within("banded"));
+    if (!query) {
+        return tl::unexpected(query.error());
+    }
+    std::vector<std::string> names;
+    const auto read = eachRow(*query, [&](const Query& row) -> Result<void> {
+        names.push_back(row.text(0));
+        return {};
+    });
+    std::ranges::sort(names);
+    return read ? Result<std::vector<std::string>>(std::move(names)) : tl::unexpected(read.error());
+}
+
+Result<AcrossSpreads> Across::spreads(std::string_view band) {
+    const std::string out = std::to_string(static_cast<int>(CheckState::out));
+    auto query = asked("SELECT place_order, min(place), count(*), count(*) FILTER (WHERE state = " + out +
+                           "), min(value_nm), max(value_nm), count(lower_nm), min(lower_nm), max(lower_nm), "
+                           "min(upper_nm), max(upper_nm) FROM banded WHERE band = ?" +
+                           within("banded") + " GROUP BY place_order ORDER BY place_order",
+                       band);
+    if (!query) {
+        return tl::unexpected(query.error());
+    }
+    AcrossSpreads spreads;
+    CommonLimits limits;
+    std::vector<std::string> orders;
+    const auto read = eachRow(*query, [&](const Query& row) -> Result<void> {
+        orders.push_back(row.text(0));
+        spreads.places.push_back(
+            {row.text(1), row.integer(2), row.integer(3), Length(row.integer(4)), {}, Length(row.integer(5))});
+        spreads.values += row.integer(2);
+        limits.add(row.integer(2), row, 6);
+        return {};
+    });
+    const auto added = read ? addMedians(band, spreads, orders) : read;
+    if (!added) {
+        return tl::unexpected(added.error());
+    }
+    spreads.band = limits.band();
     return spreads;
 }
 
-std::vector<MovementCount> movementsBy(const std::vector<AcrossRecord>& records, MovementBy by) {
-    std::map<std::string, MovementCount> counts;
-    for (const auto& record : records) {
-        for (const PullFigure& pull : record.figures.pulls) {
-            const std::string& what = by == MovementBy::fastener ? pull.fastener
-                                      : by == MovementBy::wrench ? pull.wrench
-                                                                 : pull.person;
-            MovementCount& count = counts[what.empty() ? Core::say("not named") : what];
-            count.pulled += pull.pulled;
-            count.moved += pull.moved;
-            count.largest = std::max(count.largest, pull.largest);
+/// The value in the middle of each place: as far along the index as half its values, which sorts none of them.
+Result<void> Across::addMedians(std::string_view band, AcrossSpreads& spreads, const std::vector<std::string>& orders) {
+    auto query = asked("SELECT value_nm FROM banded WHERE band = ?" + within("banded") +
+                           " AND place_order = ? ORDER BY value_nm LIMIT 1 OFFSET CAST(? AS bigint)",
+                       band);
+    if (!query) {
+        return tl::unexpected(query.error());
+    }
+    const int at = isOfAll() ? 2 : 3;
+    for (std::size_t i = 0; i < orders.size(); ++i) {
+        query->bind(at, orders[i]);
+        query->bind(at + 1, (spreads.places[i].count - 1) / 2);
+        const auto row = query->step();
+        if (!row) {
+            return tl::unexpected(row.error());
         }
+        if (!*row) { // a record went since they were counted
+            spreads.places[i].median = spreads.places[i].largest;
+            continue;
+        }
+        spreads.places[i].median = Length(query->integer(0));
+        query->reset();
+    }
+    return {};
+}
+
+Result<void> Across::eachValue(std::string_view band, const std::function<void(AcrossValue value)>& take) {
+    const Dialect& d = m_connection->dialect();
+    auto query =
+        asked("SELECT banded.place, banded.listing, banded.build, banded.value_nm, banded.state, " +
+                  d.asText("listing.customer") + ", " + d.asText("listing.engine") + ", " + d.asText("listing.serial") +
+                  " FROM banded JOIN listing ON listing.id = banded.listing WHERE banded.band = ?" + within("banded") +
+                  " ORDER BY banded.place_order, banded.value_nm, listing.customer, listing.engine, "
+                  "listing.serial, banded.build",
+              band);
+    if (!query) {
+        return tl::unexpected(query.error());
+    }
+    return eachRow(*query, [&](const Query& row) -> Result<void> {
+        const auto state = enumAt<CheckState>(row, 4);
+        if (!state) {
+            return strangeRow();
+        }
+        std::string label = row.text(5);
+        for (const int part : {6, 7}) {
+            const std::string text = row.text(part);
+            label += (label.empty() || text.empty() ? "" : ", ") + text;
+        }
+        take({std::move(label), row.text(0), row.integer(1), row.integer(2), Length(row.integer(3)), *state});
+        return {};
+    });
+}
+
+Result<std::vector<MovementCount>> Across::movements(MovementBy by) {
+    const std::string column = by == MovementBy::fastener ? "fastener" : by == MovementBy::wrench ? "wrench" : "person";
+    auto query = asked("SELECT " + column +
+                       ", CAST(sum(pulled) AS bigint), CAST(sum(moved) AS bigint), max(largest_mdeg) FROM movement "
+                       "WHERE true" +
+                       within("movement") + " GROUP BY " + column);
+    if (!query) {
+        return tl::unexpected(query.error());
     }
     std::vector<MovementCount> list;
-    for (auto& [what, count] : counts) {
-        count.what = what;
-        list.push_back(std::move(count));
+    const auto read = eachRow(*query, [&](const Query& row) -> Result<void> {
+        const std::string what = row.text(0);
+        list.push_back(
+            {what.empty() ? Core::say("not named") : what, row.integer(1), row.integer(2), Angle(row.integer(3))});
+        return {};
+    });
+    if (!read) {
+        return tl::unexpected(read.error());
     }
     std::ranges::stable_sort(list, [](const MovementCount& a, const MovementCount& b) {
-        return std::tuple(-a.moved, -a.share(), placeKey(a.what)) < std::tuple(-b.moved, -b.share(), placeKey(b.what));
+        return std::tuple(-a.moved, -a.share(), placeOrder(a.what)) <
+               std::tuple(-b.moved, -b.share(), placeOrder(b.what));
     });
     return list;
 }
 
-std::vector<AcrossInstrument> instrumentsDue(const std::vector<AcrossRecord>& records) {
-    std::map<std::tuple<std::string, std::string, InstrumentType>, AcrossInstrument> all;
-    for (const auto& record : records) {
-        for (const InstrumentFigure& figure : record.figures.instruments) {
-            AcrossInstrument& one = all[{figure.name, figure.serial, figure.type}];
-            one.name = figure.name;
-            one.serial = figure.serial;
-            one.type = figure.type;
-            one.calibrated = std::max(one.calibrated, figure.calibrated);
-            one.due = std::max(one.due, figure.due);
-            one.dueCycles = std::max(one.dueCycles, figure.dueCycles);
-            one.cycles = std::max(one.cycles, figure.cycles);
-            ++one.records;
-        }
+Result<std::vector<AcrossInstrument>> Across::instruments() {
+    auto query =
+        asked("SELECT name, serial, kind, max(calibrated), max(due), count(*), max(due_cycles), max(cycles) FROM "
+              "instrument WHERE true" +
+              within("instrument") + " GROUP BY name, serial, kind");
+    if (!query) {
+        return tl::unexpected(query.error());
     }
     std::vector<AcrossInstrument> list;
-    for (auto& [key, one] : all) {
-        list.push_back(std::move(one));
+    const auto read = eachRow(*query, [&](const Query& row) -> Result<void> {
+        const auto type = enumAt<InstrumentType>(row, 2);
+        if (!type) {
+            return strangeRow();
+        }
+        list.push_back({row.text(0), row.text(1), *type, dayAt(row, 3), dayAt(row, 4), row.integer(5), numberAt(row, 6),
+                        row.integer(7)});
+        return {};
+    });
+    if (!read) {
+        return tl::unexpected(read.error());
     }
-    std::ranges::stable_sort(list, [](const AcrossInstrument& a, const AcrossInstrument& b) {
-        return std::tuple(!a.due, a.due, a.name) < std::tuple(!b.due, b.due, b.name);
+    std::ranges::sort(list, [](const AcrossInstrument& a, const AcrossInstrument& b) {
+        return std::tuple(!a.due, a.due, a.name, a.serial) < std::tuple(!b.due, b.due, b.name, b.serial);
     });
     return list;
-}
-
-std::string valuesCsv(const std::vector<AcrossValue>& values, std::string_view band, const Units& units) {
-    CsvWriter csv({"quantity", "place", "record", "build", std::string("value_") + symbol(units.length), "state"});
-    for (const AcrossValue& v : values) {
-        csv.text(band).text(v.place).text(v.label).number(v.build).plain(formatBare(v.value, units));
-        csv.plain(word(v.state)).endLine();
-    }
-    return csv.written();
-}
-
-std::string movementsCsv(const std::vector<MovementCount>& counts, MovementBy by) {
-    const std::string_view what = by == MovementBy::fastener ? "fastener"
-                                  : by == MovementBy::wrench ? "wrench"
-                                                             : "person";
-    CsvWriter csv({what, "pulled", "moved", "largest_deg"});
-    for (const MovementCount& count : counts) {
-        csv.text(count.what).number(count.pulled).number(count.moved);
-        csv.plain(formatNumber(static_cast<double>(count.largest.value()) / 1000.0, 1)).endLine();
-    }
-    return csv.written();
-}
-
-std::string instrumentsCsv(const std::vector<AcrossInstrument>& instruments) {
-    CsvWriter csv({"instrument", "serial", "kind", "calibrated", "due", "records", "cycles", "due_cycles"});
-    for (const AcrossInstrument& one : instruments) {
-        csv.text(one.name).text(one.serial).plain(word(one.type));
-        csv.plain(one.calibrated ? format(*one.calibrated) : "").plain(one.due ? format(*one.due) : "");
-        csv.number(static_cast<std::int64_t>(one.records)).number(one.cycles).number(one.dueCycles).endLine();
-    }
-    return csv.written();
 }
 
 } // namespace caprail

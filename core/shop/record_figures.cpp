@@ -1,13 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <shop/record_figures.h>
 
-#include <QCborArray>
-#include <QCborValue>
 #include <assessment/specified.h>
-#include <base/say.h>
 #include <fasteners/wrench.h>
 #include <ledger/band_names.h>
-#include <ledger/qt_text.h>
 #include <shop/builds.h>
 #include <tuple>
 
@@ -85,18 +81,6 @@ InstrumentFigure instrumentOf(const Facts& facts, const InstrumentAdded& added) 
     return figure;
 }
 
-QCborValue dateValue(const std::optional<Date>& date) {
-    return date ? QCborValue(static_cast<qint64>(date->days)) : QCborValue();
-}
-std::optional<Date> dateFrom(const QCborValue& value) {
-    return value.isInteger() ? std::optional<Date>(Date{value.toInteger()}) : std::nullopt;
-}
-template <class E> std::optional<E> enumFrom(const QCborValue& value) {
-    const auto index = value.toInteger(-1);
-    return index >= 0 && index < static_cast<qint64>(allWords<E>().size()) ? std::optional<E>(static_cast<E>(index))
-                                                                           : std::nullopt;
-}
-
 } // namespace
 
 RecordFigures figuresOf(const Ledger& ledger) {
@@ -114,80 +98,6 @@ RecordFigures figuresOf(const Ledger& ledger, const std::vector<Build>& builds, 
         for (const auto& [name, instrument] : builds.back().facts.instruments) {
             figures.instruments.push_back(instrumentOf(builds.back().facts, instrument.latest()));
         }
-    }
-    return figures;
-}
-
-std::string toBytes(const RecordFigures& figures) {
-    QCborArray banded;
-    for (const auto& f : figures.banded) {
-        banded.append(QCborArray{static_cast<qint64>(f.build), qtText(f.band), qtText(f.place),
-                                 static_cast<qint64>(f.value.value()), static_cast<int>(f.state),
-                                 f.limits ? QCborValue(static_cast<qint64>(f.limits->lo().value())) : QCborValue(),
-                                 f.limits ? QCborValue(static_cast<qint64>(f.limits->hi().value())) : QCborValue()});
-    }
-    QCborArray pulls;
-    for (const auto& f : figures.pulls) {
-        pulls.append(QCborArray{qtText(f.fastener), qtText(f.wrench), qtText(f.person), static_cast<qint64>(f.pulled),
-                                static_cast<qint64>(f.moved), static_cast<qint64>(f.largest.value())});
-    }
-    QCborArray instruments;
-    for (const auto& f : figures.instruments) {
-        instruments.append(QCborArray{
-            qtText(f.name), qtText(f.serial), static_cast<int>(f.type), dateValue(f.calibrated), dateValue(f.due),
-            f.dueCycles ? QCborValue(static_cast<qint64>(*f.dueCycles)) : QCborValue(), static_cast<qint64>(f.cycles)});
-    }
-    return QCborValue(QCborArray{banded, pulls, instruments}).toCbor().toStdString();
-}
-
-Result<RecordFigures> figuresFrom(std::string_view bytes) {
-    const QCborValue value =
-        QCborValue::fromCbor(QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size())));
-    const QCborArray parts = value.toArray();
-    const auto unreadable = [] {
-        return refuse(Core::say("The figures of a record in the index cannot be read: read it again."));
-    };
-    if (parts.size() != 3) {
-        return unreadable();
-    }
-    RecordFigures figures;
-    for (const auto& one : parts[0].toArray()) {
-        const QCborArray row = one.toArray();
-        const auto state = enumFrom<CheckState>(row.at(4));
-        if (row.size() != 7 || !state) {
-            return unreadable();
-        }
-        std::optional<Band> limits;
-        if (row.at(5).isInteger() && row.at(6).isInteger()) {
-            const auto band = Band::between(Length(row.at(5).toInteger()), Length(row.at(6).toInteger()));
-            if (!band) {
-                return unreadable();
-            }
-            limits = *band;
-        }
-        figures.banded.push_back({row.at(0).toInteger(), row.at(1).toString().toStdString(),
-                                  row.at(2).toString().toStdString(), Length(row.at(3).toInteger()), *state, limits});
-    }
-    for (const auto& one : parts[1].toArray()) {
-        const QCborArray row = one.toArray();
-        if (row.size() != 6) {
-            return unreadable();
-        }
-        figures.pulls.push_back({row.at(0).toString().toStdString(), row.at(1).toString().toStdString(),
-                                 row.at(2).toString().toStdString(), row.at(3).toInteger(), row.at(4).toInteger(),
-                                 Angle(row.at(5).toInteger())});
-    }
-    for (const auto& one : parts[2].toArray()) {
-        const QCborArray row = one.toArray();
-        const auto type = enumFrom<InstrumentType>(row.at(2));
-        if (row.size() != 7 || !type) {
-            return unreadable();
-        }
-        figures.instruments.push_back(
-            {row.at(0).toString().toStdString(), row.at(1).toString().toStdString(), *type, dateFrom(row.at(3)),
-             dateFrom(row.at(4)),
-             row.at(5).isInteger() ? std::optional<std::int64_t>(row.at(5).toInteger()) : std::nullopt,
-             row.at(6).toInteger()});
     }
     return figures;
 }

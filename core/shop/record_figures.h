@@ -49,8 +49,4 @@ RecordFigures figuresOf(const Ledger& ledger);
 /// The same where the builds are known (builds.h) and the last of them is assessed.
 RecordFigures figuresOf(const Ledger& ledger, const std::vector<Build>& builds, const Assessment& last);
 
-/// As bytes for the index (CBOR, RFC 8949), and back; refuses bytes that it did not write.
-std::string toBytes(const RecordFigures& figures);
-Result<RecordFigures> figuresFrom(std::string_view bytes);
-
 } // namespace caprail

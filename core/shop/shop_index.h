@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <catalogue/connection.h>
 #include <functional>
 #include <memory>
 #include <shop/shop_row.h>
-#include <store/sqlite/database.h>
 
 namespace caprail {
 
 /// What is known of the records of one folder, kept in a file of the user's cache so that the next start need not read
-/// them: SQLite with a full-text table (FTS5). It holds nothing that cannot be read from the records again, and is made
-/// anew when it is of another version, of another folder or damaged. Several windows and programs may use one at a
-/// time; an object belongs to one thread.
+/// them: SQLite with a full-text table (FTS5) and each record's figures as rows. It holds nothing that cannot be read
+/// from the records again, and is made anew when it is of another version, of another folder or damaged. Several
+/// windows and programs may use one at a time; an object belongs to one thread.
 class ShopIndex {
 public:
     /// Opens the index of a folder, or makes it. `cacheFolder` is made if need be, for its user alone; `root` is the
@@ -43,8 +43,8 @@ public:
     Result<std::vector<std::int64_t>> search(std::string_view typed);
     static bool hasWords(std::string_view typed);
 
-    /// The figures of every assessed record.
-    Result<void> eachFigures(const std::function<void(std::int64_t id, RecordFigures figures)>& take);
+    /// For what compares its records (across.h): the tables of listing_columns.h and figure_rows.h.
+    Connection& connection();
 
 private:
     struct State;

@@ -61,6 +61,14 @@ Erstellt mit:</translation>
         <source>%1 values at %2 places, from %3 to %4.</source>
         <translation>%1 Werte an %2 Stellen, von %3 bis %4.</translation>
     </message>
+    <message>
+        <source>%1 values: only their ranges are drawn</source>
+        <translation>%1 Werte: nur ihre Spannen sind gezeichnet</translation>
+    </message>
+    <message>
+        <source>The values are not here yet.</source>
+        <translation>Die Werte sind noch nicht da.</translation>
+    </message>
 </context>
 <context>
     <name>BearingsStation</name>
@@ -1906,6 +1914,50 @@ Erstellt mit:</translation>
         <source>A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is known, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored.</source>
         <translation>Ein Ausblick mit α·D·ΔT, die Lagerschalen mit ihren Stahlrücken, wo ihre Dicke bekannt ist; übliche Praxis, ohne Quelle: dass ein Lagerdeckel aus anderem Metall sein kann, bleibt außer Acht. Kein Urteil, nicht gespeichert.</translation>
     </message>
+    <message>
+        <source>The database %1 does not answer (%2): check the network and the server.</source>
+        <translation>Die Datenbank %1 antwortet nicht (%2): Netz und Server prüfen.</translation>
+    </message>
+    <message>
+        <source>What %1 holds does not verify, and no file was made: %2</source>
+        <translation>Was %1 enthält, hält der Prüfung nicht stand, und es entstand keine Datei: %2</translation>
+    </message>
+    <message>
+        <source>%1 (first seal %2)</source>
+        <translation>%1 (erstes Siegel %2)</translation>
+    </message>
+    <message>
+        <source>%1, serial %2 (first seal %3)</source>
+        <translation>%1, Seriennummer %2 (erstes Siegel %3)</translation>
+    </message>
+    <message>
+        <source>Nothing new: all of it was published before.</source>
+        <translation>Nichts Neues: alles war schon veröffentlicht.</translation>
+    </message>
+    <message>
+        <source>An older copy: the database holds one entry more, and was left as it is.</source>
+        <translation>Eine ältere Kopie: die Datenbank enthält einen Eintrag mehr und blieb, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>An older copy: the database holds %1 entries more, and was left as it is.</source>
+        <translation>Eine ältere Kopie: die Datenbank enthält %1 Einträge mehr und blieb, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>One entry sent.</source>
+        <translation>Ein Eintrag geschickt.</translation>
+    </message>
+    <message>
+        <source>%1 entries sent.</source>
+        <translation>%1 Einträge geschickt.</translation>
+    </message>
+    <message>
+        <source>One photo or file sent.</source>
+        <translation>Ein Foto oder eine Datei geschickt.</translation>
+    </message>
+    <message>
+        <source>%1 photos and files sent.</source>
+        <translation>%1 Fotos und Dateien geschickt.</translation>
+    </message>
 </context>
 <context>
     <name>DeflectionChartText</name>
@@ -2676,6 +2728,10 @@ Erstellt mit:</translation>
     <message>
         <source>the manual, at the page of this station</source>
         <translation>das Handbuch, an der Seite dieser Station</translation>
+    </message>
+    <message>
+        <source>what this station is for</source>
+        <translation>wozu diese Station da ist</translation>
     </message>
 </context>
 <context>
@@ -11575,6 +11631,202 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>%1 is not the oil&apos;s viscosity at %2: type mm²/s from its data sheet, a number above zero.</source>
         <translation>%1 ist keine Viskosität des Öls bei %2: mm²/s aus seinem Datenblatt eingeben, eine Zahl über null.</translation>
     </message>
+    <message>
+        <source>%1 holds no such row.</source>
+        <translation>%1 enthält keine solche Zeile.</translation>
+    </message>
+    <message>
+        <source>%1 names no database: give a service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail.</source>
+        <translation>%1 nennt keine Datenbank: einen Dienst aus ~/.pg_service.conf angeben oder eine URL wie postgresql://bench@server/caprail.</translation>
+    </message>
+    <message>
+        <source>No database is named: give a service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail.</source>
+        <translation>Es ist keine Datenbank genannt: einen Dienst aus ~/.pg_service.conf angeben oder eine URL wie postgresql://bench@server/caprail.</translation>
+    </message>
+    <message>
+        <source>A password does not belong into the name of a database, which is kept and shown: write it into ~/.pgpass or the service file, readable by you alone.</source>
+        <translation>Ein Passwort gehört nicht in den Namen einer Datenbank, der aufbewahrt und gezeigt wird: in ~/.pgpass oder die Dienstdatei schreiben, nur für Sie lesbar.</translation>
+    </message>
+    <message>
+        <source>%1 holds a sign that the name of a database cannot have.</source>
+        <translation>%1 enthält ein Zeichen, das der Name einer Datenbank nicht haben kann.</translation>
+    </message>
+    <message>
+        <source>The database %1 took too long to answer: try again.</source>
+        <translation>Die Datenbank %1 brauchte zu lange für eine Antwort: noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The database %1 was busy with the same records: try again.</source>
+        <translation>Die Datenbank %1 war mit denselben Protokollen beschäftigt: noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The database %1 does not allow this (%2): its keeper gives the right.</source>
+        <translation>Die Datenbank %1 erlaubt das nicht (%2): ihr Verwalter vergibt das Recht.</translation>
+    </message>
+    <message>
+        <source>The database %1 only lets its records be read, for now or for ever.</source>
+        <translation>Die Datenbank %1 lässt ihre Protokolle nur lesen, vorerst oder für immer.</translation>
+    </message>
+    <message>
+        <source>The database %1 has no room left (%2): its keeper makes room.</source>
+        <translation>Die Datenbank %1 hat keinen Platz mehr (%2): ihr Verwalter schafft Platz.</translation>
+    </message>
+    <message>
+        <source>The database %1 has no tables for records, or other ones (%2): its keeper makes them.</source>
+        <translation>Die Datenbank %1 hat keine Tabellen für Protokolle oder andere (%2): ihr Verwalter legt sie an.</translation>
+    </message>
+    <message>
+        <source>The database %1 refused: %2.</source>
+        <translation>Die Datenbank %1 lehnte ab: %2.</translation>
+    </message>
+    <message>
+        <source>%1 is in use by another program: try again.</source>
+        <translation>%1 wird von einem anderen Programm benutzt: noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be used for want of memory: close other programs.</source>
+        <translation>%1 kann aus Speichermangel nicht benutzt werden: andere Programme schließen.</translation>
+    </message>
+    <message>
+        <source>%1 may not be written: check its rights.</source>
+        <translation>%1 darf nicht beschrieben werden: Rechte prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened, read or written: check its disk and its rights.</source>
+        <translation>%1 kann nicht geöffnet, gelesen oder geschrieben werden: Datenträger und Rechte prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written, since the disk is full: make room.</source>
+        <translation>%1 kann nicht geschrieben werden, weil der Datenträger voll ist: Platz schaffen.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged.</source>
+        <translation>%1 ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be used: %2.</source>
+        <translation>%1 kann nicht benutzt werden: %2.</translation>
+    </message>
+    <message>
+        <source>The database %1 lets nobody in like this: %2.</source>
+        <translation>Die Datenbank %1 lässt so niemanden ein: %2.</translation>
+    </message>
+    <message>
+        <source>This computer cannot speak with PostgreSQL: install the Debian package libqt6sql6-psql.</source>
+        <translation>Dieser Rechner kann nicht mit PostgreSQL sprechen: das Debian-Paket libqt6sql6-psql installieren.</translation>
+    </message>
+    <message>
+        <source>This computer cannot keep an index: install the Debian package libqt6sql6-sqlite.</source>
+        <translation>Dieser Rechner kann kein Verzeichnis führen: das Debian-Paket libqt6sql6-sqlite installieren.</translation>
+    </message>
+    <message>
+        <source>The list of records holds a row that no program of this version wrote.</source>
+        <translation>Die Liste der Protokolle enthält eine Zeile, die kein Programm dieser Version schrieb.</translation>
+    </message>
+    <message>
+        <source>A folder for what is fetched cannot be made: %1.</source>
+        <translation>Ein Ordner für das Geholte kann nicht angelegt werden: %1.</translation>
+    </message>
+    <message>
+        <source>An entry is empty.</source>
+        <translation>Ein Eintrag ist leer.</translation>
+    </message>
+    <message>
+        <source>%1 exists already: choose another name.</source>
+        <translation>%1 gibt es schon: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1: the bytes of the photo or file %2 do not fit their hash.</source>
+        <translation>%1: Die Bytes des Fotos oder der Datei %2 passen nicht zu ihrer Prüfsumme.</translation>
+    </message>
+    <message>
+        <source>%1: the seal of entry %2 does not fit: it, or the one before it, was altered after it was sealed.</source>
+        <translation>%1: Das Siegel von Eintrag %2 passt nicht: er oder der davor wurde nach dem Siegeln verändert.</translation>
+    </message>
+    <message>
+        <source>The database %1 holds no record with the seal or serial number “%2”.</source>
+        <translation>Die Datenbank %1 enthält kein Protokoll mit dem Siegel oder der Seriennummer „%2“.</translation>
+    </message>
+    <message>
+        <source>Several records of %1 are meant by “%2”: name one by its first seal: %3.</source>
+        <translation>Mit „%2“ sind mehrere Protokolle von %1 gemeint: eines durch sein erstes Siegel nennen: %3.</translation>
+    </message>
+    <message>
+        <source>The database %1 holds no record with this first seal.</source>
+        <translation>Die Datenbank %1 enthält kein Protokoll mit diesem ersten Siegel.</translation>
+    </message>
+    <message>
+        <source>The database %1 holds %2 entries of this record where it should hold %3, or they end in another seal: rows were removed or altered there.</source>
+        <translation>Die Datenbank %1 enthält %2 Einträge dieses Protokolls, wo es %3 sein müssten, oder sie enden mit einem anderen Siegel: dort wurden Zeilen entfernt oder verändert.</translation>
+    </message>
+    <message>
+        <source>The database %1 has entry %2 of this record where entry %3 must be, or its seal is another: rows were removed or altered there.</source>
+        <translation>Die Datenbank %1 hat Eintrag %2 dieses Protokolls, wo Eintrag %3 stehen muss, oder sein Siegel ist ein anderes: dort wurden Zeilen entfernt oder verändert.</translation>
+    </message>
+    <message>
+        <source>Fetching was stopped: nothing was made.</source>
+        <translation>Das Holen wurde abgebrochen: es entstand nichts.</translation>
+    </message>
+    <message>
+        <source>A record is named by its first seal, 64 hexadecimal digits, but “%1” is not.</source>
+        <translation>Ein Protokoll wird durch sein erstes Siegel genannt, 64 hexadezimale Ziffern, aber „%1“ ist keines.</translation>
+    </message>
+    <message>
+        <source>Publishing was stopped: nothing of this record was stored.</source>
+        <translation>Das Veröffentlichen wurde abgebrochen: von diesem Protokoll wurde nichts gespeichert.</translation>
+    </message>
+    <message>
+        <source>its history is not the one that %1 holds of the same record: they differ from entry %2 on. Nothing of it was stored; fetch the other one and compare the two.</source>
+        <translation>Seine Geschichte ist nicht die, die %1 von demselben Protokoll enthält: sie unterscheiden sich ab Eintrag %2. Nichts davon wurde gespeichert; das andere holen und beide vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1 holds no entry yet: there is nothing to publish.</source>
+        <translation>%1 enthält noch keinen Eintrag: es gibt nichts zu veröffentlichen.</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>after each change</source>
+        <translation>nach jeder Änderung</translation>
+    </message>
+    <message>
+        <source>every hour</source>
+        <translation>jede Stunde</translation>
+    </message>
+    <message>
+        <source>every day</source>
+        <translation>jeden Tag</translation>
+    </message>
+    <message>
+        <source>The database %1 does not keep this record: try again.</source>
+        <translation>Die Datenbank %1 behält dieses Protokoll nicht: noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The database %1 is of a newer version of this program: bring this one up to date.</source>
+        <translation>Die Datenbank %1 ist von einer neueren Version dieses Programms: dieses auf den neuen Stand bringen.</translation>
+    </message>
+    <message>
+        <source>The tables of the database %1 were made by another edition of this program (%2): use that one.</source>
+        <translation>Die Tabellen der Datenbank %1 hat eine andere Ausgabe dieses Programms angelegt (%2): diese benutzen.</translation>
+    </message>
+    <message>
+        <source>The server of %1 is older than PostgreSQL 14: use a newer one.</source>
+        <translation>Der Server von %1 ist älter als PostgreSQL 14: einen neueren benutzen.</translation>
+    </message>
+    <message>
+        <source>The database %1 keeps texts in %2, which cannot hold every name: make one in UTF8.</source>
+        <translation>Die Datenbank %1 hält Texte in %2, das nicht jeden Namen fassen kann: eine in UTF8 anlegen.</translation>
+    </message>
+    <message>
+        <source>The database %1 has no tables for records: its keeper makes them with “caprail database make”.</source>
+        <translation>Die Datenbank %1 hat keine Tabellen für Protokolle: ihr Verwalter legt sie mit „caprail database make“ an.</translation>
+    </message>
+    <message>
+        <source>The database %1 is of an older version of this program: its keeper brings it up to date with “caprail database make”.</source>
+        <translation>Die Datenbank %1 ist von einer älteren Version dieses Programms: ihr Verwalter bringt sie mit „caprail database make“ auf den neuen Stand.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -14931,6 +15183,10 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>&amp;Manual</source>
         <translation>Hand&amp;buch</translation>
     </message>
+    <message>
+        <source>&amp;Publish…</source>
+        <translation>&amp;Veröffentlichen …</translation>
+    </message>
 </context>
 <context>
     <name>caprail::Manual</name>
@@ -15481,6 +15737,22 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>Te&amp;xt size (in full from the next start)</source>
         <translation>Te&amp;xtgröße (ganz ab dem nächsten Start)</translation>
     </message>
+    <message>
+        <source>A service of ~/.pg_service.conf, or an address without a password: Shop ▸ Publish.</source>
+        <translation>Ein Dienst aus ~/.pg_service.conf oder eine Adresse ohne Passwort: Werkstatt ▸ Veröffentlichen.</translation>
+    </message>
+    <message>
+        <source>S&amp;hop&apos;s database</source>
+        <translation>Datenban&amp;k der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Records that were added to on this computer are sent by themselves.</source>
+        <translation>Protokolle, zu denen auf diesem Rechner etwas hinzukam, werden von selbst geschickt.</translation>
+    </message>
+    <message>
+        <source>P&amp;ublish by itself</source>
+        <translation>Von selbst &amp;veröffentlichen</translation>
+    </message>
 </context>
 <context>
     <name>caprail::RecordSession</name>
@@ -15810,6 +16082,14 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     <message>
         <source>no record that can be read: %1</source>
         <translation>kein lesbares Protokoll: %1</translation>
+    </message>
+    <message>
+        <source>Open a &amp;database…</source>
+        <translation>Eine &amp;Datenbank öffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Publish…</source>
+        <translation>&amp;Veröffentlichen …</translation>
     </message>
 </context>
 <context>
@@ -16193,6 +16473,213 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     <message>
         <source>on the %1</source>
         <translation>Seite: %1</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::DatabaseModel</name>
+    <message>
+        <source>reading…</source>
+        <translation>wird gelesen …</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::DatabaseNotice</name>
+    <message>
+        <source>Try &amp;again</source>
+        <translation>Noch ein&amp;mal versuchen</translation>
+    </message>
+    <message>
+        <source>Waiting for %1…</source>
+        <translation>Warten auf %1 …</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::DatabaseWindow</name>
+    <message>
+        <source>&amp;Database…</source>
+        <translation>&amp;Datenbank …</translation>
+    </message>
+    <message>
+        <source>Shop&apos;s database — Caprail</source>
+        <translation>Datenbank der Werkstatt — Caprail</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Protokolle</translation>
+    </message>
+    <message>
+        <source>&amp;Shop</source>
+        <translation>&amp;Werkstatt</translation>
+    </message>
+    <message>
+        <source>Fetch and open the &amp;record…</source>
+        <translation>P&amp;rotokoll holen und öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a &amp;database…</source>
+        <translation>Eine &amp;Datenbank öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a &amp;folder…</source>
+        <translation>Einen &amp;Ordner öffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Look again</source>
+        <translation>&amp;Noch einmal nachsehen</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Compare &amp;engines…</source>
+        <translation>&amp;Motoren vergleichen…</translation>
+    </message>
+    <message>
+        <source>Save the list as a &amp;table (CSV)…</source>
+        <translation>Die Liste als &amp;Tabelle speichern (CSV)…</translation>
+    </message>
+    <message>
+        <source>Close &amp;window</source>
+        <translation>Fenster s&amp;chließen</translation>
+    </message>
+    <message>
+        <source>A shop&apos;s database</source>
+        <translation>Die Datenbank einer Werkstatt</translation>
+    </message>
+    <message>
+        <source>A service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail. A password belongs into ~/.pgpass or the service file.</source>
+        <translation>Ein Dienst aus ~/.pg_service.conf oder eine URL wie postgresql://bench@server/caprail. Ein Passwort gehört in ~/.pgpass oder die Dienstdatei.</translation>
+    </message>
+    <message>
+        <source>Choose the database that the records are in.</source>
+        <translation>Die Datenbank wählen, in der die Protokolle liegen.</translation>
+    </message>
+    <message>
+        <source>Counting the records…</source>
+        <translation>Die Protokolle werden gezählt …</translation>
+    </message>
+    <message>
+        <source>Records: %1</source>
+        <translation>Protokolle: %1</translation>
+    </message>
+    <message>
+        <source>Records: %1 of %2</source>
+        <translation>Protokolle: %1 von %2</translation>
+    </message>
+    <message>
+        <source>Where the fetched record is to lie</source>
+        <translation>Wohin das geholte Protokoll soll</translation>
+    </message>
+    <message>
+        <source>Build records (*.caprail)</source>
+        <translation>Aufbauprotokolle (*.caprail)</translation>
+    </message>
+    <message>
+        <source>Fetching the record…</source>
+        <translation>Das Protokoll wird geholt …</translation>
+    </message>
+    <message>
+        <source>Caprail</source>
+        <translation>Caprail</translation>
+    </message>
+    <message>
+        <source>The list as a table</source>
+        <translation>Die Liste als Tabelle</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::PublishDialog</name>
+    <message>
+        <source>Publish</source>
+        <translation>Veröffentlichen</translation>
+    </message>
+    <message>
+        <source>shop, or postgresql://bench@server/caprail</source>
+        <translation>werkstatt, oder postgresql://bench@server/caprail</translation>
+    </message>
+    <message>
+        <source>Records that were added to on this computer are sent by themselves.</source>
+        <translation>Protokolle, zu denen auf diesem Rechner etwas hinzukam, werden von selbst geschickt.</translation>
+    </message>
+    <message>
+        <source>this record, %1</source>
+        <translation>dieses Protokoll, %1</translation>
+    </message>
+    <message>
+        <source>&amp;Folder…</source>
+        <translation>&amp;Ordner…</translation>
+    </message>
+    <message>
+        <source>&amp;Database</source>
+        <translation>&amp;Datenbank</translation>
+    </message>
+    <message>
+        <source>A service of ~/.pg_service.conf, or an address. A password belongs into ~/.pgpass or the service file.</source>
+        <translation>Ein Dienst aus ~/.pg_service.conf oder eine Adresse. Ein Passwort gehört in ~/.pgpass oder die Dienstdatei.</translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation>&amp;Was</translation>
+    </message>
+    <message>
+        <source>Publish by &amp;itself</source>
+        <translation>Von &amp;selbst veröffentlichen</translation>
+    </message>
+    <message>
+        <source>How much of the record is sent</source>
+        <translation>Wie viel des Protokolls geschickt ist</translation>
+    </message>
+    <message>
+        <source>What came of each record</source>
+        <translation>Was aus jedem Protokoll wurde</translation>
+    </message>
+    <message>
+        <source>&amp;Publish</source>
+        <translation>&amp;Veröffentlichen</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Anhalten</translation>
+    </message>
+    <message>
+        <source>the records of %1</source>
+        <translation>die Protokolle von %1</translation>
+    </message>
+    <message>
+        <source>Folder of records</source>
+        <translation>Ordner mit Protokollen</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::Publisher</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Name the shop&apos;s database first.</source>
+        <translation>Erst die Datenbank der Werkstatt nennen.</translation>
+    </message>
+    <message>
+        <source>Publishing %1 (%2 of %3)</source>
+        <translation>%1 wird veröffentlicht (%2 von %3)</translation>
+    </message>
+    <message>
+        <source>Publishing waits for the database; tried again at %1</source>
+        <translation>Das Veröffentlichen wartet auf die Datenbank; neuer Versuch um %1</translation>
+    </message>
+    <message>
+        <source>%1 record could not be published</source>
+        <translation>%1 Protokoll konnte nicht veröffentlicht werden</translation>
+    </message>
+    <message>
+        <source>%1 records could not be published</source>
+        <translation>%1 Protokolle konnten nicht veröffentlicht werden</translation>
     </message>
 </context>
 </TS>

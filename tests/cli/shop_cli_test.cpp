@@ -88,6 +88,18 @@ TEST_F(ShopCli, says_why_a_folder_cannot_be_listed) {
     EXPECT_EQ(caprail({"shop"}).exitCode, 64);
 }
 
+TEST_F(ShopCli, says_why_a_shops_database_cannot_be_listed) {
+    const Answer away = caprail({"shop", "--from", "host=" + at("nowhere") + " dbname=shop", "--list"});
+    EXPECT_EQ(away.exitCode, 2);
+    EXPECT_THAT(away.err, HasSubstr("does not answer"));
+    EXPECT_EQ(away.out, "");
+    const Answer secret = caprail({"shop", "--from", "postgresql://bench:secret@db/shop", "--json"});
+    EXPECT_EQ(secret.exitCode, 2);
+    EXPECT_THAT(secret.err, HasSubstr("~/.pgpass"));
+    EXPECT_EQ(secret.err.find("secret"), std::string::npos);
+    EXPECT_EQ(caprail({"shop", at("shop"), "--from", "shop"}).exitCode, 64) << "one place or the other";
+}
+
 TEST_F(ShopCli, hands_over_a_folder_whose_sums_are_right) {
     const Answer made = caprail({"handover", samples() + "/2026/closed.caprail", at("out"), "--csv"});
     ASSERT_EQ(made.exitCode, 0) << made.err;

@@ -23,13 +23,19 @@ double offsetOf(std::size_t index, std::size_t count) {
 
 } // namespace
 
-ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& values, const QString& quantity,
-                          const Units& units, const Look& look) {
+ChartText fillAcrossChart(QCustomPlot& plot, const AcrossPicture& picture, const QString& quantity, const Units& units,
+                          const Look& look) {
+    const std::vector<AcrossSpread>& spreads = picture.spreads.places;
+    const std::vector<AcrossValue>& values = picture.values;
+    const std::optional<Band>& band = picture.spreads.band;
     beginChart(plot, look);
     ChartText result;
     result.name = quantity;
-    if (values.empty()) {
-        sayNothingYet(plot, AcrossText::tr("No record that is chosen holds such a value."), look);
+    if (spreads.empty()) {
+        sayNothingYet(plot,
+                      picture.isAnswered ? AcrossText::tr("No record that is chosen holds such a value.")
+                                         : AcrossText::tr("The values are not here yet."),
+                      look);
         result.description = AcrossText::tr("No values.");
         return result;
     }
@@ -42,8 +48,6 @@ ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& val
         }
         return graph;
     };
-    const auto spreads = spreadsOf(values);
-    const auto band = commonBand(values);
     const auto ticks = QSharedPointer<QCPAxisTickerText>::create();
     double lowest = std::numeric_limits<double>::max();
     double highest = std::numeric_limits<double>::lowest();
@@ -60,9 +64,10 @@ ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& val
                         QPen(look.quiet, 1.5));
             lineBetween(plot, {x - 0.42, median}, {x + 0.36, median}, QPen(look.ink, 2));
         }
-        for (std::size_t i = 0; i < spread.count; ++i, ++at) {
+        const auto count = static_cast<std::size_t>(spread.count);
+        for (std::size_t i = 0; i < count && at < values.size(); ++i, ++at) {
             const AcrossValue& value = values[at];
-            const QPointF point(x + offsetOf(i, spread.count), shown(value.value, units));
+            const QPointF point(x + offsetOf(i, count), shown(value.value, units));
             graphFor(value.state)->addData(point.x(), point.y());
             result.points.push_back(
                 {point, textOf(value.place),
@@ -83,13 +88,18 @@ ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& val
     plot.yAxis->setLabel(axisName(quantity, units));
     const double room = std::max(highest - lowest, shown(thou(0.2), units));
     plot.yAxis->setRange(lowest - 0.1 * room, highest + 0.25 * room);
-    plot.legend->setVisible(true);
+    plot.legend->setVisible(!values.empty());
     if (band) {
         textAt(plot, {0.45, shown(band->hi(), units)}, textOf(describeLimits(*band, units)),
                Qt::AlignLeft | Qt::AlignBottom, look.quiet);
     }
+    if (values.empty()) {
+        textAt(plot, {0.45, lowest - 0.05 * room},
+               AcrossText::tr("%1 values: only their ranges are drawn").arg(picture.spreads.values),
+               Qt::AlignLeft | Qt::AlignBottom, look.quiet);
+    }
     result.description = AcrossText::tr("%1 values at %2 places, from %3 to %4.")
-                             .arg(values.size())
+                             .arg(picture.spreads.values)
                              .arg(spreads.size())
                              .arg(textOf(formatNumber(lowest, 4, units.decimalMark)),
                                   textOf(formatNumber(highest, 4, units.decimalMark)) + QLatin1Char(' ') +
@@ -97,9 +107,8 @@ ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& val
     return result;
 }
 
-void AcrossChart::setData(const std::vector<AcrossValue>& values, const QString& quantity, const Units& units,
-                          const Look& look) {
-    take(fillAcrossChart(*this, values, quantity, units, look), look);
+void AcrossChart::setData(const AcrossPicture& picture, const QString& quantity, const Units& units, const Look& look) {
+    take(fillAcrossChart(*this, picture, quantity, units, look), look);
 }
 
 } // namespace caprail

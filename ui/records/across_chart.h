@@ -6,17 +6,24 @@
 
 namespace caprail {
 
-/// Draws one banded quantity over many records: per place every value as a mark of its state, from the smallest to the
-/// largest a line, the median a bar. Counts and ranges; nothing is fitted to them.
-ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& values, const QString& quantity,
-                          const Units& units, const Look& look);
+/// A banded quantity over many records. Of very many values (`mostDrawn`) there are only the ranges.
+struct AcrossPicture {
+    static constexpr std::int64_t mostDrawn = 5'000;
+    AcrossSpreads spreads = {};
+    bool isAnswered = true;          ///< false: the database has said nothing yet
+    std::vector<AcrossValue> values = {}; ///< all of them, as `Across::eachValue` gives them, or none
+};
+
+/// Draws it: per place every value as a mark of its state, from the smallest to the largest a line, the median a bar.
+/// Counts and ranges; nothing is fitted to them.
+ChartText fillAcrossChart(QCustomPlot& plot, const AcrossPicture& picture, const QString& quantity, const Units& units,
+                          const Look& look);
 
 class AcrossChart : public Chart {
     Q_OBJECT
 public:
     explicit AcrossChart(QWidget* parent = nullptr) : Chart(parent) {}
-    /// `values` as `valuesOf` gives them.
-    void setData(const std::vector<AcrossValue>& values, const QString& quantity, const Units& units, const Look& look);
+    void setData(const AcrossPicture& picture, const QString& quantity, const Units& units, const Look& look);
 };
 
 } // namespace caprail

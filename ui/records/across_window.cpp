@@ -7,111 +7,22 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <ledger/qt_text.h>
-#include <map>
 #include <records/across_chart.h>
+#include <records/across_columns.h>
 #include <session/filled.h>
 #include <session/look.h>
 #include <shop/entry_text.h>
 #include <store/file/path_text.h>
 #include <text/ask.h>
 #include <text/label.h>
-#include <unordered_map>
 
 namespace caprail {
 
-namespace {
-
-/// A figure, sorted by what it is worth.
-template <class Row, class Text, class Value> TableColumn<Row> figure(const QString& title, Text text, Value value) {
-    return {.title = title, .text = text, .value = value, .isFigure = true};
-}
-
-std::vector<TableColumn<AcrossSpread>> spreadColumns(const Units& units) {
-    const auto length = [&units](const QString& title, auto lengthOf) {
-        return figure<AcrossSpread>(
-            title, [&units, lengthOf](const AcrossSpread& row) { return qtText(format(lengthOf(row), units)); },
-            [lengthOf](const AcrossSpread& row) { return valueOf(lengthOf(row)); });
-    };
-    return {{.title = AcrossWindow::tr("Place"),
-             .text =
-                 [](const AcrossSpread& row) {
-                     return row.place.empty() ? AcrossWindow::tr("engine") : qtText(row.place);
-                 }},
-            figure<AcrossSpread>(
-                AcrossWindow::tr("Values"), [](const AcrossSpread& row) { return QString::number(row.count); },
-                [](const AcrossSpread& row) { return valueOf(row.count); }),
-            length(AcrossWindow::tr("Smallest"), [](const AcrossSpread& row) { return row.smallest; }),
-            length(AcrossWindow::tr("Median"), [](const AcrossSpread& row) { return row.median; }),
-            length(AcrossWindow::tr("Largest"), [](const AcrossSpread& row) { return row.largest; }),
-            length(AcrossWindow::tr("Range"), [](const AcrossSpread& row) { return row.largest - row.smallest; }),
-            figure<AcrossSpread>(
-                AcrossWindow::tr("Judged out"), [](const AcrossSpread& row) { return QString::number(row.out); },
-                [](const AcrossSpread& row) { return valueOf(row.out); })};
-}
-
-/// `by` heads the first column: what is counted by.
-std::vector<TableColumn<MovementCount>> movementColumns(const QString& by, const Units& units) {
-    return {{.title = by, .text = [](const MovementCount& row) { return qtText(row.what); }},
-            figure<MovementCount>(
-                AcrossWindow::tr("Moved, of pulls"),
-                [](const MovementCount& row) { return AcrossWindow::tr("%1 of %2").arg(row.moved).arg(row.pulled); },
-                [](const MovementCount& row) { return valueOf(row.moved); }),
-            figure<MovementCount>(
-                AcrossWindow::tr("Largest movement"),
-                [&units](const MovementCount& row) {
-                    return row.moved > 0 ? qtText(format(row.largest, units)) : QStringLiteral("–");
-                },
-                [](const MovementCount& row) { return row.moved > 0 ? valueOf(row.largest) : SortValue(); })};
-}
-
-std::vector<TableColumn<AcrossInstrument>> instrumentsColumns(Date today) {
-    using Row = AcrossInstrument;
-    const auto day = [](const QString& title, std::optional<Date> Row::*date) {
-        return figure<Row>(
-            title, [date](const Row& row) { return row.*date ? qtText(format(*(row.*date))) : QStringLiteral("–"); },
-            [date](const Row& row) { return row.*date ? valueOf((row.*date)->days) : SortValue(); });
-    };
-    const auto isOverdue = [today](const Row& row) { return row.due && *row.due < today; };
-    auto state = figure<Row>(
-        AcrossWindow::tr("State"),
-        [today, isOverdue](const Row& row) {
-            return isOverdue(row) ? AcrossWindow::tr("✕ overdue")
-                   : row.due      ? AcrossWindow::tr("days left: %1").arg(row.due->days - today.days)
-                                  : AcrossWindow::tr("no date");
-        },
-        [](const Row& row) { return row.due ? valueOf(row.due->days) : SortValue(); });
-    state.ink = [isOverdue](const Row& row, const Look& look) { return isOverdue(row) ? look.out : QColor(); };
-    return {{.title = AcrossWindow::tr("Instrument"),
-             .text =
-                 [](const Row& row) {
-                     return qtText(row.name) +
-                            (row.serial.empty() ? QString() : QStringLiteral(", ") + qtText(row.serial));
-                 }},
-            figure<Row>(
-                AcrossWindow::tr("Kind"), [](const Row& row) { return qtShown(row.type); },
-                [](const Row& row) { return SortValue(qtShown(row.type)); }),
-            day(AcrossWindow::tr("Calibrated"), &Row::calibrated),
-            day(AcrossWindow::tr("Due"), &Row::due),
-            state,
-            figure<Row>(
-                AcrossWindow::tr("Pulls"),
-                [](const Row& row) {
-                    return row.dueCycles ? AcrossWindow::tr("%1 of %2").arg(row.cycles).arg(*row.dueCycles)
-                                         : QStringLiteral("–");
-                },
-                [](const Row& row) { return row.dueCycles ? valueOf(row.cycles) : SortValue(); }),
-            figure<Row>(
-                AcrossWindow::tr("Records"), [](const Row& row) { return QString::number(row.records); },
-                [](const Row& row) { return valueOf(row.records); })};
-}
-
-} // namespace
-
-AcrossWindow::AcrossWindow(std::vector<Record> records, Units units, UtcTime now, QWidget* parent)
-    : QMainWindow(parent), m_records(std::move(records)), m_units(units), m_now(now), m_of(new QComboBox),
-      m_band(new QComboBox), m_by(new QComboBox), m_counts(new Label), m_chart(new AcrossChart),
-      m_spreads(new Table<AcrossSpread, std::string>(tr("Range at each place"), &AcrossSpread::place,
-                                                     spreadColumns(m_units), this)),
+AcrossWindow::AcrossWindow(DatabasePlace place, Units units, UtcTime now, QWidget* parent)
+    : QMainWindow(parent), m_link(new DatabaseLink(std::move(place), this)), m_notice(new DatabaseNotice(*m_link)),
+      m_units(units), m_now(now), m_of(new QComboBox), m_band(new QComboBox), m_by(new QComboBox), m_counts(new Label),
+      m_chart(new AcrossChart), m_spreads(new Table<AcrossSpread, std::string>(
+                                    tr("Range at each place"), &AcrossSpread::place, spreadColumns(m_units), this)),
       m_movements(new Table<MovementCount, std::string>(tr("Movement in verify rounds"), &MovementCount::what,
                                                         movementColumns({}, m_units), this)),
       m_instruments(new Table<AcrossInstrument, Instrument>(
@@ -126,23 +37,6 @@ AcrossWindow::AcrossWindow(std::vector<Record> records, Units units, UtcTime now
     resize(1280, 800);
     m_of->setAccessibleName(tr("Which records"));
     m_of->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    std::map<QString, int> templates;
-    std::map<QString, int> layouts;
-    for (const Record& record : m_records) {
-        if (!record.templateName.isEmpty()) {
-            ++templates[record.templateName];
-        }
-        if (!record.layout.isEmpty()) {
-            ++layouts[record.layout];
-        }
-    }
-    m_of->addItem(tr("All records (%1)").arg(m_records.size()));
-    for (const auto& [name, count] : templates) {
-        m_of->addItem(filled(tr("Template: %1 (%2)"), name, count), QStringList{QStringLiteral("template"), name});
-    }
-    for (const auto& [name, count] : layouts) {
-        m_of->addItem(filled(tr("Layout: %1 (%2)"), name, count), QStringList{QStringLiteral("layout"), name});
-    }
     auto* top = new QHBoxLayout;
     top->addWidget(m_of);
     top->addWidget(m_counts, 1);
@@ -153,12 +47,15 @@ AcrossWindow::AcrossWindow(std::vector<Record> records, Units units, UtcTime now
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
     column->addLayout(top);
+    column->addWidget(m_notice);
     column->addWidget(tabs, 1);
     setCentralWidget(page);
     connect(m_of, &QComboBox::currentIndexChanged, this, &AcrossWindow::choose);
     connect(m_band, &QComboBox::currentIndexChanged, this, &AcrossWindow::showSpread);
     connect(m_by, &QComboBox::currentIndexChanged, this, &AcrossWindow::showMovement);
-    choose();
+    connect(m_notice, &DatabaseNotice::triedAgain, this, &AcrossWindow::askGroups);
+    clearAll();
+    askGroups();
 }
 
 QWidget* AcrossWindow::spreadPage() {
@@ -174,10 +71,7 @@ QWidget* AcrossWindow::spreadPage() {
     column->addLayout(row);
     column->addWidget(m_chart, 3);
     column->addWidget(m_spreads, 2);
-    connect(csv, &QPushButton::clicked, this, [this] {
-        const std::string band = m_band->currentText().toStdString();
-        save(valuesCsv(valuesOf(m_chosen, band), band, m_units), tr("spread.csv"));
-    });
+    connect(csv, &QPushButton::clicked, this, [this] { saveValues(); });
     return page;
 }
 
@@ -199,7 +93,7 @@ QWidget* AcrossWindow::movementPage() {
     column->addWidget(m_movements, 1);
     connect(csv, &QPushButton::clicked, this, [this] {
         const auto by = static_cast<MovementBy>(m_by->currentIndex());
-        save(movementsCsv(movementsBy(m_chosen, by), by), tr("movement.csv"));
+        save(movementsCsv(m_movements->rows(), by), tr("movement.csv"));
     });
     return page;
 }
@@ -219,7 +113,7 @@ QWidget* AcrossWindow::instrumentPage() {
     column->addLayout(row);
     column->addWidget(m_instruments, 1);
     connect(csv, &QPushButton::clicked, this,
-            [this] { save(instrumentsCsv(instrumentsDue(m_chosen)), tr("instruments.csv")); });
+            [this] { save(instrumentsCsv(m_instruments->rows()), tr("instruments.csv")); });
     return page;
 }
 
@@ -228,44 +122,172 @@ void AcrossWindow::setUnits(const Units& units) {
     showSpread();
 }
 
-void AcrossWindow::choose() {
-    const QStringList of = m_of->currentData().toStringList();
-    m_chosen.clear();
-    std::size_t pulls = 0;
-    for (const Record& record : m_records) {
-        if (of.isEmpty() || (of[0] == QLatin1String("template") ? record.templateName : record.layout) == of[1]) {
-            m_chosen.push_back(record.figures);
-            for (const auto& pull : record.figures.figures.pulls) {
-                pulls += static_cast<std::size_t>(pull.pulled);
+AcrossOf AcrossWindow::of() const {
+    const QStringList chosen = m_of->currentData().toStringList();
+    if (chosen.size() != 2) {
+        return {};
+    }
+    const std::string name = chosen[1].toStdString();
+    return chosen[0] == QLatin1String("template") ? AcrossOf{name, {}} : AcrossOf{{}, name};
+}
+
+/// Asks the database, and shows the answer, or why there is none: some engines of many would look like all of them.
+template <class Question, class Show> void AcrossWindow::ask(const QString& topic, Question question, Show show) {
+    m_link->ask(
+        topic,
+        [question, of = of()](Connection& connection) {
+            Across across(connection, of);
+            return question(across);
+        },
+        [this, show, asked = of()](auto answer) {
+            if (!answer) {
+                clearAll();
+                m_notice->fail(QString::fromStdString(answer.error().sentence));
+            } else if (asked == of()) {
+                show(std::move(*answer));
             }
-        }
-    }
-    m_counts->setText(tr("Records: %1; pulls in their verify rounds: %2").arg(m_chosen.size()).arg(pulls));
-    const QString band = m_band->currentText();
-    const QSignalBlocker quiet(m_band);
-    m_band->clear();
-    for (const auto& name : bandsIn(m_chosen)) {
-        m_band->addItem(qtText(name));
-    }
-    m_band->setCurrentIndex(std::max(0, m_band->findText(band)));
-    showSpread();
-    showMovement();
-    showInstruments();
+        });
+}
+
+void AcrossWindow::clearAll() {
+    m_chart->setData({.isAnswered = false}, m_band->currentText(), m_units, screenLook());
+    m_spreads->put({});
+    m_movements->put({});
+    m_instruments->put({});
+    m_counts->clear();
+}
+
+/// The templates and layouts to choose from; what is chosen of them follows.
+void AcrossWindow::askGroups() {
+    struct Groups {
+        std::int64_t records = 0;
+        std::vector<AcrossGroup> templates, layouts;
+    };
+    m_link->ask(
+        QStringLiteral("groups"),
+        [](Connection& connection) -> Result<Groups> {
+            Across all(connection);
+            auto records = all.records();
+            auto templates = records ? all.templates() : tl::unexpected(records.error());
+            auto layouts = templates ? all.layouts() : tl::unexpected(templates.error());
+            return layouts ? Result<Groups>(Groups{*records, std::move(*templates), std::move(*layouts)})
+                           : tl::unexpected(layouts.error());
+        },
+        [this](const Result<Groups>& groups) {
+            if (!groups) {
+                m_notice->fail(QString::fromStdString(groups.error().sentence));
+                return;
+            }
+            const QVariant chosen = m_of->currentData();
+            {
+                const QSignalBlocker quiet(m_of);
+                m_of->clear();
+                m_of->addItem(tr("All records (%1)").arg(groups->records));
+                for (const AcrossGroup& group : groups->templates) {
+                    m_of->addItem(filled(tr("Template: %1 (%2)"), qtText(group.name), group.records),
+                                  QStringList{QStringLiteral("template"), qtText(group.name)});
+                }
+                for (const AcrossGroup& group : groups->layouts) {
+                    m_of->addItem(filled(tr("Layout: %1 (%2)"), qtText(group.name), group.records),
+                                  QStringList{QStringLiteral("layout"), qtText(group.name)});
+                }
+                m_of->setCurrentIndex(std::max(0, m_of->findData(chosen)));
+            }
+            choose();
+        });
+}
+
+void AcrossWindow::choose() {
+    struct Chosen {
+        std::int64_t records = 0, pulls = 0;
+        std::vector<std::string> bands;
+    };
+    ask(
+        QStringLiteral("chosen"),
+        [](Across& across) -> Result<Chosen> {
+            const auto records = across.records();
+            const auto pulls = records ? across.pulls() : records;
+            auto bands = pulls ? across.bands() : tl::unexpected(pulls.error());
+            return bands ? Result<Chosen>(Chosen{*records, *pulls, std::move(*bands)}) : tl::unexpected(bands.error());
+        },
+        [this](const Chosen& chosen) {
+            m_counts->setText(
+                tr("Records: %1; pulls in their verify rounds: %2").arg(chosen.records).arg(chosen.pulls));
+            const QString band = m_band->currentText();
+            const QSignalBlocker quiet(m_band);
+            m_band->clear();
+            for (const auto& name : chosen.bands) {
+                m_band->addItem(qtText(name));
+            }
+            m_band->setCurrentIndex(std::max(0, m_band->findText(band)));
+            showSpread();
+            showMovement();
+            showInstruments();
+        });
 }
 
 void AcrossWindow::showSpread() {
-    const auto values = valuesOf(m_chosen, m_band->currentText().toStdString());
-    m_chart->setData(values, m_band->currentText(), m_units, screenLook());
-    m_spreads->put(spreadsOf(values));
+    ask(
+        QStringLiteral("spread"),
+        [band = m_band->currentText().toStdString()](Across& across) -> Result<AcrossPicture> {
+            AcrossPicture picture;
+            auto spreads = across.spreads(band);
+            if (!spreads) {
+                return tl::unexpected(spreads.error());
+            }
+            picture.spreads = std::move(*spreads);
+            if (picture.spreads.values <= AcrossPicture::mostDrawn) {
+                const auto read =
+                    across.eachValue(band, [&](AcrossValue value) { picture.values.push_back(std::move(value)); });
+                if (!read) {
+                    return tl::unexpected(read.error());
+                }
+            }
+            return picture;
+        },
+        [this, band = m_band->currentText()](AcrossPicture picture) {
+            if (band == m_band->currentText()) {
+                m_chart->setData(picture, band, m_units, screenLook());
+                m_spreads->put(std::move(picture.spreads.places));
+            }
+        });
 }
 
 void AcrossWindow::showMovement() {
-    m_movements->put(movementColumns(m_by->currentText(), m_units),
-                     movementsBy(m_chosen, static_cast<MovementBy>(m_by->currentIndex())));
+    const auto by = static_cast<MovementBy>(m_by->currentIndex());
+    ask(
+        QStringLiteral("movement"), [by](Across& across) { return across.movements(by); },
+        [this, by](std::vector<MovementCount> counts) {
+            if (by == static_cast<MovementBy>(m_by->currentIndex())) {
+                m_movements->put(movementColumns(m_by->currentText(), m_units), std::move(counts));
+            }
+        });
 }
 
 void AcrossWindow::showInstruments() {
-    m_instruments->put(instrumentsDue(m_chosen));
+    ask(
+        QStringLiteral("instruments"), [](Across& across) { return across.instruments(); },
+        [this](std::vector<AcrossInstrument> instruments) { m_instruments->put(std::move(instruments)); });
+}
+
+void AcrossWindow::saveValues() {
+    const QString path =
+        QFileDialog::getSaveFileName(this, tr("Save as a table"), tr("spread.csv"), tr("Tables (*.csv)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    m_link->ask(
+        QStringLiteral("save ") + path,
+        [of = of(), band = m_band->currentText().toStdString(), units = m_units,
+         path = pathBytes(path)](Connection& connection) {
+            Across across(connection, of);
+            return writeValues(across, band, units, path);
+        },
+        [this](const Result<void>& written) {
+            if (!written) {
+                warn(this, tr("Caprail"), QString::fromStdString(written.error().sentence));
+            }
+        });
 }
 
 void AcrossWindow::save(const std::string& csv, const QString& name) {
@@ -276,29 +298,6 @@ void AcrossWindow::save(const std::string& csv, const QString& name) {
     if (const auto written = writeText(pathBytes(path), csv); !written) {
         warn(this, tr("Caprail"), QString::fromStdString(written.error().sentence));
     }
-}
-
-Result<std::vector<AcrossWindow::Record>> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows) {
-    std::unordered_map<std::int64_t, const ShopRow*> byId;
-    for (const ShopRow& row : rows) {
-        if (row.reading == FileReading::assessed) {
-            byId.emplace(row.id, &row);
-        }
-    }
-    std::vector<AcrossWindow::Record> records;
-    const auto read = index.eachFigures([&](std::int64_t id, RecordFigures figures) {
-        const auto at = byId.find(id);
-        if (at == byId.end()) {
-            return;
-        }
-        const RecordSummary& s = at->second->summary;
-        std::string label = s.customer;
-        for (const std::string* part : {&s.engine, &s.serial}) {
-            label += (label.empty() || part->empty() ? "" : ", ") + *part;
-        }
-        records.push_back({{std::move(label), id, std::move(figures)}, qtText(s.templateName), qtText(s.layout)});
-    });
-    return read ? Result<std::vector<AcrossWindow::Record>>(std::move(records)) : tl::unexpected(read.error());
 }
 
 } // namespace caprail

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QMainWindow>
+#include <records/database_notice.h>
 #include <shop/across.h>
-#include <shop/shop_index.h>
 #include <tables/table.h>
 #include <text/label.h>
 
@@ -18,25 +18,28 @@ class AcrossChart;
 class AcrossWindow : public QMainWindow {
     Q_OBJECT
 public:
-    struct Record {
-        AcrossRecord figures;
-        QString templateName, layout;
-    };
-    AcrossWindow(std::vector<Record> records, Units units, UtcTime now, QWidget* parent = nullptr);
+    /// Compares what this database holds: an index of a folder or a shop's database. It is asked from a thread of its
+    /// own.
+    AcrossWindow(DatabasePlace place, Units units, UtcTime now, QWidget* parent = nullptr);
     void setUnits(const Units& units);
 
 private:
     QWidget* spreadPage();
     QWidget* movementPage();
     QWidget* instrumentPage();
+    [[nodiscard]] AcrossOf of() const;
+    template <class Question, class Show> void ask(const QString& topic, Question question, Show show);
+    void clearAll();
+    void askGroups();
     void choose();
     void showSpread();
     void showMovement();
     void showInstruments();
+    void saveValues();
     void save(const std::string& csv, const QString& name);
 
-    std::vector<Record> m_records;
-    std::vector<AcrossRecord> m_chosen;
+    DatabaseLink* m_link;
+    DatabaseNotice* m_notice;
     Units m_units;
     UtcTime m_now;
     QComboBox *m_of, *m_band, *m_by;
@@ -47,8 +50,5 @@ private:
     using Instrument = std::tuple<std::string, InstrumentType, std::string>; ///< name, kind, serial
     Table<AcrossInstrument, Instrument>* m_instruments;
 };
-
-/// The assessed records of a list with their figures. Refuses when the index cannot be read to its end.
-Result<std::vector<AcrossWindow::Record>> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows);
 
 } // namespace caprail

@@ -3,24 +3,13 @@
 
 #include <QDateTime>
 #include <algorithm>
-#include <base/csv.h>
-#include <base/say.h>
 #include <ledger/qt_text.h>
-#include <ledger/remarks.h>
 #include <records/shop_cells.h>
 #include <session/filled.h>
-#include <session/look.h>
 #include <tables/natural_order.h>
-#include <text/plain_text.h>
 #include <unordered_set>
 
 namespace caprail {
-
-namespace {
-
-constexpr std::int64_t soonDays = 30;
-
-} // namespace
 
 ShopModel::ShopModel(QObject* parent) : QAbstractTableModel(parent), m_now{QDateTime::currentMSecsSinceEpoch()} {}
 
@@ -71,7 +60,7 @@ void ShopModel::clear() {
     emit listChanged();
 }
 
-void ShopModel::setFilter(const ShopFilter& filter) {
+void ShopModel::setFilter(const ListFilter& filter) {
     if (m_filter != filter) {
         m_filter = filter;
         showAnew();
@@ -151,37 +140,6 @@ int ShopModel::columnCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(listColumns().size());
 }
 
-bool ShopModel::passes(const ShopRow& row) const {
-    using State = ShopFilter::State;
-    const RecordSummary& s = row.summary;
-    const auto isState = [&](JobState wanted) { return isRecord(row.reading) && s.state == wanted; };
-    const bool isInState = m_filter.state == State::all ||
-                           (m_filter.state == State::locked && isState(JobState::locked)) ||
-                           (m_filter.state == State::trialFitOpen && isState(JobState::trialFitOpen)) ||
-                           (m_filter.state == State::closingOpen && isState(JobState::closingOpen)) ||
-                           (m_filter.state == State::signedOff && isState(JobState::signedOff)) ||
-                           (m_filter.state == State::needsAttention &&
-                            (s.out > 0 || s.stale > 0 || s.roundResult == RoundResult::moved)) ||
-                           (m_filter.state == State::unreadable && !isRecord(row.reading));
-    if (!isInState) {
-        return false;
-    }
-    if (m_filter.due != ShopFilter::Due::all) {
-        const std::int64_t last = dateOf(m_now).days + (m_filter.due == ShopFilter::Due::soon ? soonDays : -1);
-        if (!s.due || s.due->days > last || s.state == JobState::signedOff) {
-            return false;
-        }
-    }
-    if (!m_filter.person.isEmpty()) {
-        const std::string person = m_filter.person.toStdString();
-        const std::string lines = "\n" + s.people + "\n";
-        if (s.who != person && lines.find("\n" + person + "\n") == std::string::npos) {
-            return false;
-        }
-    }
-    return true;
-}
-
 QString ShopModel::groupOf(const ShopRow& row) const {
     if (!isRecord(row.reading)) {
         return tr("Files that are not records");
@@ -256,7 +214,7 @@ void ShopModel::showAnew() {
             }
         }
     }
-    const bool hasFilter = m_filter != ShopFilter();
+    const bool hasFilter = m_filter != ListFilter();
     std::vector<Line> lines;
     std::vector<QString> headings;
     std::vector<int> counts;
@@ -264,7 +222,7 @@ void ShopModel::showAnew() {
     std::size_t count = 0;
     for (const int row : m_sorted) {
         const auto at = static_cast<std::size_t>(row);
-        if ((m_foundIds && !found[at]) || (hasFilter && !passes(m_rows[at]))) {
+        if ((m_foundIds && !found[at]) || (hasFilter && !passes(m_filter, m_rows[at], m_now))) {
             continue;
         }
         if (m_grouping != ShopGrouping::none) {
@@ -306,56 +264,18 @@ void ShopModel::sort(int column, Qt::SortOrder order) {
     sortAnew();
 }
 
-QVariant ShopModel::inkOf(const ShopRow& row, int column) const {
-    const Look look = screenLook();
-    if (!m_isReachable || !isRecord(row.reading)) {
-        return m_isReachable ? look.out : look.quiet;
-    }
-    return caprail::inkOf(listColumns()[static_cast<std::size_t>(column)].tone(row, onScreen(m_now)), look);
-}
-
 QVariant ShopModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid() || static_cast<std::size_t>(index.row()) >= m_lines.size()) {
         return {};
     }
     const Line& line = m_lines[static_cast<std::size_t>(index.row())];
-    if (line.row < 0) {
-        const QString heading = m_headings[static_cast<std::size_t>(line.heading)];
-        const bool isText = role == acrossRole || role == Qt::AccessibleTextRole;
-        return isText || (role == Qt::DisplayRole && index.column() == 0) ? QVariant(heading)
-               : role == isHeadingRole                                    ? QVariant(true)
-                                                                          : QVariant();
-    }
-    const ShopRow& row = m_rows[static_cast<std::size_t>(line.row)];
-    const auto cell = [&] {
-        return qtText(listColumns()[static_cast<std::size_t>(index.column())].text(row, onScreen(m_now)));
-    };
-    switch (role) {
-    case Qt::DisplayRole:
-        return cell();
-    case Qt::ToolTipRole:
-        if (index.column() == lastEntry && isInFuture(row.summary.lastEntry, m_now)) {
-            return tr("Later than this computer's clock: one of the two clocks was wrong.");
-        }
-        return plainTip(isRecord(row.reading) ? cell() : qtText(row.sentence));
-    case Qt::AccessibleTextRole:
-        return index.column() == 0 ? qtText(listSentence(row, onScreen(m_now))) : cell();
-    case Qt::ForegroundRole:
-        return inkOf(row, index.column());
-    case acrossRole:
-        return isRecord(row.reading) ? QVariant() : QVariant(qtText(listSentence(row, onScreen(m_now))));
-    case rowIdRole:
-        return static_cast<qint64>(row.id);
-    default:
-        return {};
-    }
+    return line.row < 0
+               ? headCell(m_headings[static_cast<std::size_t>(line.heading)], index.column(), role)
+               : shopCell(m_rows[static_cast<std::size_t>(line.row)], index.column(), role, m_now, m_isReachable);
 }
 
 QVariant ShopModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= columnCount()) {
-        return {};
-    }
-    return qtText(Core::say(listColumns()[static_cast<std::size_t>(section)].title));
+    return orientation == Qt::Horizontal ? shopHeader(section, role) : QVariant();
 }
 
 Qt::ItemFlags ShopModel::flags(const QModelIndex& index) const {
@@ -365,19 +285,12 @@ Qt::ItemFlags ShopModel::flags(const QModelIndex& index) const {
 
 QByteArray ShopModel::toCsv() const {
     CsvWriter csv;
-    for (const ListColumn& column : listColumns()) {
-        csv.text(Core::say(column.title));
-    }
-    csv.endLine();
+    addHead(csv);
     const Seeing seeing = onScreen(m_now);
     for (const Line& line : m_lines) {
-        if (line.row < 0) {
-            continue;
+        if (line.row >= 0) {
+            addRow(csv, m_rows[static_cast<std::size_t>(line.row)], seeing);
         }
-        for (const ListColumn& column : listColumns()) {
-            csv.text(column.text(m_rows[static_cast<std::size_t>(line.row)], seeing));
-        }
-        csv.endLine();
     }
     return QByteArray::fromStdString(csv.written());
 }

@@ -5,20 +5,12 @@
 #include <optional>
 #include <records/shop_cells.h>
 #include <set>
+#include <shop/listing_pages.h>
 #include <vector>
 
 namespace caprail {
 
-/// What of the list is shown.
-struct ShopFilter {
-    enum class State { all, locked, trialFitOpen, closingOpen, signedOff, needsAttention, unreadable };
-    enum class Due { all, overdue, soon };
-    State state = State::all; ///< `needsAttention`: something is out, stale or moved
-    Due due = Due::all;       ///< of engines still worked on; `soon`: within thirty days, the overdue ones too
-    QString person;           ///< who made any entry; empty: anyone
-    friend bool operator==(const ShopFilter&, const ShopFilter&) = default;
-};
-enum class ShopGrouping { none, customer, state };
+using ShopGrouping = ListingWish::Grouping;
 
 /// The records of a folder as a table, filtered, sorted and grouped here and not by a proxy, so that a letter typed at
 /// 50 000 rows costs one pass over them. A group begins with a line of its own, whose text is in the first column.
@@ -40,7 +32,7 @@ public:
     void put(std::vector<ShopRow> rows);
     void remove(const std::vector<std::int64_t>& ids);
     void clear();
-    void setFilter(const ShopFilter& filter);
+    void setFilter(const ListFilter& filter);
     /// Only these ids are shown; none: all.
     void setFound(std::optional<std::vector<std::int64_t>> ids);
     void setGrouping(ShopGrouping grouping);
@@ -77,9 +69,7 @@ private:
         int heading = -1; ///< in m_headings
         friend bool operator==(const Line&, const Line&) = default;
     };
-    [[nodiscard]] bool passes(const ShopRow& row) const;
     [[nodiscard]] QString groupOf(const ShopRow& row) const;
-    [[nodiscard]] QVariant inkOf(const ShopRow& row, int column) const;
     void sortAnew();
     void showAnew();
 
@@ -89,7 +79,7 @@ private:
     std::vector<Line> m_lines;
     std::vector<QString> m_headings;
     std::size_t m_shown = 0;
-    ShopFilter m_filter;
+    ListFilter m_filter;
     std::optional<std::vector<std::int64_t>> m_foundIds;
     ShopGrouping m_grouping = ShopGrouping::none;
     int m_sortColumn = lastEntry;

@@ -2,11 +2,9 @@
 #include <records/shop_window.h>
 
 #include <QCloseEvent>
-#include <QComboBox>
 #include <QDateTime>
 #include <QDir>
 #include <QFileDialog>
-#include <QFormLayout>
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QMenuBar>
@@ -17,12 +15,13 @@
 #include <QStatusBar>
 #include <QTimer>
 #include <QVBoxLayout>
-#include <session/look.h>
 #include <records/across_window.h>
 #include <records/shelf_dialogs.h>
 #include <records/shop_delegate.h>
+#include <records/shop_tools.h>
 #include <records/shop_watcher.h>
 #include <records/template_dialogs.h>
+#include <session/look.h>
 #include <shop/entry_text.h>
 #include <store/file/path_text.h>
 #include <text/ask.h>
@@ -35,22 +34,10 @@ namespace {
 
 constexpr int showEvery = 250; ///< milliseconds between two looks of a list that is being read
 
-QComboBox* choice(const QString& name, const QStringList& words) {
-    auto* box = new QComboBox;
-    box->addItems(words);
-    box->setAccessibleName(name);
-    return box;
-}
-
 } // namespace
 
 ShopWindow::ShopWindow(QWidget* parent)
-    : QMainWindow(parent), m_model(new ShopModel(this)), m_table(new ShopTable), m_search(new QLineEdit),
-      m_state(choice(tr("State"), {tr("Any state"), tr("Measuring"), tr("Trial fit open"), tr("Ready to close"),
-                                   tr("Signed off"), tr("Out, stale or moved"), tr("No record that can be read")})),
-      m_due(choice(tr("Calibration"), {tr("Any calibration"), tr("Overdue"), tr("Due within 30 days")})),
-      m_person(choice(tr("Person"), {tr("Anyone")})),
-      m_group(choice(tr("Group"), {tr("No groups"), tr("By customer"), tr("By state")})), m_place(new Label),
+    : QMainWindow(parent), m_model(new ShopModel(this)), m_table(new ShopTable), m_tools(new ShopTools(tr("&Folder…"))),
       m_notice(new Label), m_counts(new Label), m_stop(new QPushButton(tr("S&top"))), m_progress(new QProgressBar) {
     m_table->setObjectName(QStringLiteral("records"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -61,31 +48,18 @@ ShopWindow::ShopWindow(QWidget* parent)
     m_table->setModel(m_model);
     m_table->setAccessibleName(tr("Records"));
     m_table->sortByColumn(ShopModel::lastEntry, Qt::DescendingOrder);
-    const int em = fontMetrics().averageCharWidth();
-    for (int column = 0; column < m_model->columnCount(); ++column) { // the file, the last, has what is left
-        // No narrower than its name with the arrow of sorting, in the language that is spoken.
-        const QString name = m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
-        const int usual = listColumns()[static_cast<std::size_t>(column)].width * em;
-        m_table->setColumnWidth(column, column == ShopModel::file
-                                            ? usual
-                                            : std::max(usual, fontMetrics().horizontalAdvance(name) + 3 * em));
-    }
-    for (const auto& state : allWords<JobState>()) {
-        const int width = fontMetrics().horizontalAdvance(qtText(signedWord(state.value))) + 2 * em;
-        m_table->setColumnWidth(ShopModel::state, std::max(m_table->columnWidth(ShopModel::state), width));
-    }
-    m_table->horizontalHeader()->restoreState(QSettings().value("shop/columns").toByteArray());
+    fitColumns(*m_table);
     m_notice->setWordWrap(true);
     m_notice->setMargin(8);
     m_notice->hide();
 
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
-    column->addWidget(makeTools());
+    column->addWidget(m_tools);
     column->addWidget(m_notice);
     column->addWidget(m_table, 1);
     setCentralWidget(page);
-    m_progress->setMaximumWidth(20 * em);
+    m_progress->setMaximumWidth(20 * fontMetrics().averageCharWidth());
     m_progress->setAccessibleName(tr("Reading"));
     m_progress->hide();
     m_stop->hide();
@@ -94,57 +68,31 @@ ShopWindow::ShopWindow(QWidget* parent)
     statusBar()->addPermanentWidget(m_stop);
     makeMenu();
 
-    connect(m_search, &QLineEdit::textChanged, this, &ShopWindow::search);
-    for (QComboBox* box : {m_state, m_due, m_person}) {
-        connect(box, &QComboBox::currentIndexChanged, this, &ShopWindow::filter);
-    }
-    connect(m_group, &QComboBox::currentIndexChanged, this,
+    connect(m_tools, &ShopTools::searched, this, &ShopWindow::search);
+    connect(m_tools, &ShopTools::filtered, this, &ShopWindow::filter);
+    connect(m_tools, &ShopTools::grouped, this,
             [this](int index) { m_model->setGrouping(static_cast<ShopGrouping>(index)); });
+    connect(m_tools, &ShopTools::chooseClicked, this, &ShopWindow::chooseFolder);
     connect(m_table, &ShopTable::opened, this, &ShopWindow::open);
     connect(m_model, &ShopModel::listChanged, this, &ShopWindow::showCounts);
-    connect(m_search, &QLineEdit::returnPressed, this, [this] {
+    connect(m_tools->search(), &QLineEdit::returnPressed, this, [this] {
         m_table->setFocus();
         if (!m_table->currentIndex().isValid() && m_model->rowCount() > 0) {
             m_table->selectRow(m_model->at(m_model->index(0, 0)) == nullptr ? 1 : 0);
         }
     });
     showCounts();
-    m_search->setFocus();
+    m_tools->search()->setFocus();
 }
 
 ShopWindow::~ShopWindow() = default;
-
-QWidget* ShopWindow::makeTools() {
-    m_search->setPlaceholderText(tr("Search customers, engines, people, notes and findings"));
-    m_search->setObjectName(QStringLiteral("search"));
-    m_search->setAccessibleName(tr("Search"));
-    m_search->setClearButtonEnabled(true);
-    m_person->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    auto* choose = new QPushButton(tr("&Folder…"));
-    connect(choose, &QPushButton::clicked, this, &ShopWindow::chooseFolder);
-    m_place->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-
-    auto* first = new QHBoxLayout;
-    first->addWidget(m_search, 3);
-    first->addWidget(m_place, 2);
-    first->addWidget(choose);
-    auto* second = new QHBoxLayout;
-    for (QComboBox* box : {m_state, m_due, m_person, m_group}) {
-        second->addWidget(box);
-    }
-    second->addStretch(1);
-    auto* tools = new QWidget;
-    auto* column = new QVBoxLayout(tools);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->addLayout(first);
-    column->addLayout(second);
-    return tools;
-}
 
 void ShopWindow::makeMenu() {
     QMenu* shop = menuBar()->addMenu(tr("&Shop"));
     shop->addAction(tr("Open the &record"), Qt::CTRL | Qt::Key_Return, this, [this] { open(m_table->currentIndex()); });
     shop->addAction(tr("&Choose the folder…"), QKeySequence::Open, this, &ShopWindow::chooseFolder);
+    shop->addAction(tr("Open a &database…"), {}, this, &ShopWindow::databaseRequested);
+    shop->addAction(tr("&Publish…"), {}, this, &ShopWindow::publishRequested);
     shop->addAction(tr("&Look again"), QKeySequence::Refresh, this, &ShopWindow::refresh);
     shop->addAction(tr("&Search"), QKeySequence::Find, this, &ShopWindow::focusSearch);
     shop->addSeparator();
@@ -179,8 +127,7 @@ void ShopWindow::showFolder(const QString& folder) {
     m_model->clear();
     m_model->setReachable(true);
     m_folder = folder;
-    m_place->setText(QDir::toNativeSeparators(folder));
-    setTip(m_place, m_place->text());
+    m_tools->setPlace(QDir::toNativeSeparators(folder));
     // What is known of a folder that cannot be reached now is still listed.
     const std::string root = real ? *real : pathBytes(QDir(folder).absolutePath());
     tell(real ? QString() : QString::fromStdString(real.error().sentence));
@@ -235,8 +182,7 @@ void ShopWindow::refresh() {
 }
 
 void ShopWindow::focusSearch() {
-    m_search->setFocus();
-    m_search->selectAll();
+    m_tools->focusSearch();
 }
 
 void ShopWindow::takeRows() {
@@ -253,22 +199,11 @@ void ShopWindow::takeRows() {
     if (const QModelIndex line = m_model->indexOf(id); line.isValid()) {
         m_table->setCurrentIndex(line);
     }
-    const QString person = m_person->currentIndex() > 0 ? m_person->currentText() : QString();
-    const QStringList people = QStringList{tr("Anyone")} + m_model->people();
-    QStringList listed;
-    for (int i = 0; i < m_person->count(); ++i) {
-        listed << m_person->itemText(i);
-    }
-    if (people != listed) {
-        const QSignalBlocker quiet(m_person);
-        m_person->clear();
-        m_person->addItems(people);
-        m_person->setCurrentIndex(std::max(0, static_cast<int>(people.indexOf(person))));
-    }
+    m_tools->setPeople(m_model->people());
 }
 
 void ShopWindow::search() {
-    const QString typed = m_search->text().trimmed();
+    const QString typed = m_tools->typed();
     if (typed.isEmpty()) {
         m_model->setFound({});
         return;
@@ -295,9 +230,7 @@ void ShopWindow::search() {
 
 void ShopWindow::filter() {
     m_model->setNow({QDateTime::currentMSecsSinceEpoch()});
-    m_model->setFilter({static_cast<ShopFilter::State>(m_state->currentIndex()),
-                        static_cast<ShopFilter::Due>(m_due->currentIndex()),
-                        m_person->currentIndex() > 0 ? m_person->currentText() : QString()});
+    m_model->setFilter(m_tools->filter());
 }
 
 void ShopWindow::open(const QModelIndex& index) {
@@ -392,12 +325,7 @@ void ShopWindow::showAcross() {
     if (!m_index) {
         return;
     }
-    auto records = recordsFor(*m_index, m_model->rows());
-    if (!records) { // some engines of many would look like all of them
-        warn(this, tr("Caprail"), QString::fromStdString(records.error().sentence));
-        return;
-    }
-    auto* window = new AcrossWindow(std::move(*records), m_units, {QDateTime::currentMSecsSinceEpoch()});
+    auto* window = new AcrossWindow(m_index->connection().place(), m_units, {QDateTime::currentMSecsSinceEpoch()});
     window->show();
 }
 

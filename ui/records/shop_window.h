@@ -7,14 +7,13 @@
 #include <text/label.h>
 #include <shop/shop_index.h>
 
-class QComboBox;
-class QLineEdit;
 class QProgressBar;
 class QPushButton;
 
 namespace caprail {
 
 class ShopTable;
+class ShopTools;
 class ShopWatcher;
 struct ScanProgress;
 struct ScanReport;
@@ -45,6 +44,8 @@ public slots:
 
 signals:
     void openRequested(const QString& path);
+    void publishRequested();  ///< its records are to be sent to the shop's database
+    void databaseRequested(); ///< the records of a shop's database are wished for
     void scanned(); ///< a scan came to its end
 
 protected:
@@ -52,7 +53,6 @@ protected:
 
 private:
     void makeMenu();
-    QWidget* makeTools();
     void search();
     void filter();
     void open(const QModelIndex& index);
@@ -68,9 +68,8 @@ private:
     Units m_units;
     ShopModel* m_model;
     ShopTable* m_table;
-    QLineEdit* m_search;
-    QComboBox *m_state, *m_due, *m_person, *m_group;
-    Label *m_place, *m_notice, *m_counts;
+    ShopTools* m_tools;
+    Label *m_notice, *m_counts;
     QPushButton* m_stop;
     QProgressBar* m_progress;
     std::unique_ptr<ShopWatcher> m_watcher;

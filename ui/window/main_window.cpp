@@ -44,6 +44,7 @@
 #include <window/panel_scroller.h>
 #include <window/place_panel.h>
 #include <window/preferences_dialog.h>
+#include <window/publish_wiring.h>
 #include <window/samples.h>
 #include <window/shared_recent.h>
 #include <window/shop_wiring.h>
@@ -119,6 +120,7 @@ MainWindow::MainWindow()
         }
     });
     makeMenus(*this);
+    publishChangesOf(*this);
     new DiskBar(*this);
     setWindowTitle(tr("Caprail"));
     m_person->hide();

@@ -10,9 +10,12 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <algorithm>
+#include <catalogue/place.h>
+#include <publishing/publish_dialog.h>
 #include <session/filled.h>
 #include <session/language.h>
 #include <session/picture.h>
+#include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 #include <tuple>
@@ -58,7 +61,8 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
                                                 p.confirmation)),
       m_paper(choice<QPageSize::PageSizeId>(
           {{QStringLiteral("A4"), QPageSize::A4}, {QStringLiteral("Letter"), QPageSize::Letter}}, p.paper)),
-      m_shop(new QLineEdit(p.shopName)), m_logo(new QLineEdit(p.logoPath)), m_smallFrom(new QSpinBox),
+      m_schedule(scheduleChoice(p.publishing.schedule)), m_shop(new QLineEdit(p.shopName)),
+      m_logo(new QLineEdit(p.logoPath)), m_database(new QLineEdit(p.publishing.service)), m_smallFrom(new QSpinBox),
       m_smallTo(new QSpinBox), m_bigNear(new QSpinBox) {
     setWindowTitle(tr("Preferences"));
     auto* browse = new QPushButton(tr("Choose…"));
@@ -103,6 +107,11 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
         form->addRow(label, row);
     };
     addLayout(tr("Sho&p logo"), m_logo, logoRow);
+    m_database->setPlaceholderText(PublishDialog::tr("shop, or postgresql://bench@server/caprail"));
+    setTip(m_database, tr("A service of ~/.pg_service.conf, or an address without a password: Shop ▸ Publish."));
+    addRow(form, tr("S&hop's database"), m_database);
+    setTip(m_schedule, tr("Records that were added to on this computer are sent by themselves."));
+    addRow(form, tr("P&ublish by itself"), m_schedule);
     auto* advice = new QHBoxLayout;
     for (const auto& [label, box, value] : {std::tuple{tr("from"), m_smallFrom, p.advice.smallBlockFrom},
                                             {tr("to"), m_smallTo, p.advice.smallBlockTo},
@@ -118,6 +127,18 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     form->addRow(buttons);
 }
 
+void PreferencesDialog::accept() {
+    const QString service = m_database->text().trimmed();
+    if (!service.isEmpty()) {
+        if (const auto place = parseService(service.toStdString()); !place) {
+            warn(this, tr("Preferences"), QString::fromStdString(place.error().sentence));
+            m_database->setFocus();
+            return;
+        }
+    }
+    QDialog::accept();
+}
+
 Preferences PreferencesDialog::preferences() const {
     Preferences p;
     p.units = {chosen<LengthUnit>(m_length), chosen<TorqueUnit>(m_torque), chosen<char>(m_mark)};
@@ -128,6 +149,7 @@ Preferences PreferencesDialog::preferences() const {
     p.shopName = m_shop->text().trimmed();
     p.logoPath = m_logo->text().trimmed();
     p.confirmation = chosen<ConfirmationChoice>(m_confirmation);
+    p.publishing = {m_database->text().trimmed(), chosen<PublishSchedule>(m_schedule)};
     p.advice = {m_smallFrom->value(), std::max(m_smallFrom->value(), m_smallTo->value()), m_bigNear->value()};
     return p;
 }

@@ -15,10 +15,13 @@ class PreferencesDialog : public QDialog {
 public:
     explicit PreferencesDialog(const Preferences& preferences, QWidget* parent = nullptr);
     [[nodiscard]] Preferences preferences() const;
+    /// Stays, and says why, when the name of the database cannot be kept.
+    void accept() override;
 
 private:
     QComboBox *m_length, *m_torque, *m_mark, *m_look, *m_textSize, *m_language, *m_confirmation, *m_paper;
-    QLineEdit *m_shop, *m_logo;
+    QComboBox* m_schedule;
+    QLineEdit *m_shop, *m_logo, *m_database;
     QSpinBox *m_smallFrom, *m_smallTo, *m_bigNear;
 };
 

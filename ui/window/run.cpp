@@ -108,6 +108,12 @@ int runShop(const QString& folder) {
     return QApplication::exec();
 }
 
+int runShopDatabase(const QString& name) {
+    dress();
+    showShopDatabase(name);
+    return QApplication::exec();
+}
+
 MainWindow* firstWindow(const QStringList& files) {
     // Reading takes about as long as the toolkit's first look at the fonts, which building the window sets off.
     std::future<Result<ReadRecord>> reading;

@@ -17,6 +17,8 @@ int runWindows(const QStringList& files);
 int runNewRecord();
 /// Opens the window on the records of a folder (empty: the last one), and runs until the last window is closed.
 int runShop(const QString& folder);
+/// The same for a shop's database, by its service name or URL.
+int runShopDatabase(const QString& name);
 
 /// Whether the program may end. Where a person can answer, each window asks what is to become of what is not stored;
 /// false: one is to stay. Where nobody can, the answer is no as soon as anything is not stored.

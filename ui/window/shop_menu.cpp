@@ -16,6 +16,7 @@
 #include <text/ask.h>
 #include <window/main_window.h>
 #include <window/menu_entry.h>
+#include <window/publish_wiring.h>
 #include <window/record_output.h>
 #include <window/sign_actions.h>
 
@@ -114,6 +115,7 @@ void makeShopMenu(MainWindow& window) {
     QMenu* shop = window.menuBar()->addMenu(MainWindow::tr("Sho&p"));
     addEntry(window, shop, Needs::nothing, MainWindow::tr("The &records of a folder"), {},
              [](MainWindow& w) { w.openShop(); });
+    addEntry(window, shop, Needs::nothing, MainWindow::tr("&Publish…"), {}, &publishFrom);
     shop->addSeparator();
     addEntry(window, shop, Needs::record, MainWindow::tr("Save as a &template…"), {},
              [](MainWindow& w) { TemplateEditor(w.session()->ledger(), &w).exec(); });

@@ -3,11 +3,14 @@
 
 #include <QApplication>
 #include <QMenuBar>
+#include <publishing/publish_dialog.h>
+#include <records/database_window.h>
 #include <records/shop_window.h>
 #include <window/doorbell.h>
 #include <window/main_window.h>
 #include <window/manual.h>
 #include <window/open_windows.h>
+#include <window/publish_wiring.h>
 
 namespace caprail {
 
@@ -30,24 +33,62 @@ void openRecord(const QString& path) {
     }
 }
 
-} // namespace
-
-ShopWindow* showShop(const QString& folder) {
+/// The window of this kind that shows a place already, in front; null: none does.
+template <class Window> Window* raised(const QString& place, QString (Window::*shown)() const) {
     for (QWidget* widget : QApplication::topLevelWidgets()) {
-        auto* window = qobject_cast<ShopWindow*>(widget);
-        if (window != nullptr && window->isVisible() && (folder.isEmpty() || window->folder() == folder)) {
+        auto* window = qobject_cast<Window*>(widget);
+        if (window != nullptr && window->isVisible() && (place.isEmpty() || (window->*shown)() == place)) {
             bringToFront(*window);
             return window;
         }
     }
-    auto* window = new ShopWindow;
-    window->setUnits(Preferences::load().units);
-    QMenu* help = window->menuBar()->addMenu(MainWindow::tr("&Help"));
+    return nullptr;
+}
+
+void addHelp(QMainWindow& window) {
+    QMenu* help = window.menuBar()->addMenu(MainWindow::tr("&Help"));
     QAction* manual = help->addAction(MainWindow::tr("&Manual"));
     manual->setShortcut(QKeySequence::HelpContents);
-    QObject::connect(manual, &QAction::triggered, window,
-                     [window] { Manual::show(window, QStringLiteral("shop.md")); });
+    QObject::connect(manual, &QAction::triggered, &window,
+                     [&window] { Manual::show(&window, QStringLiteral("shop.md")); });
+}
+
+} // namespace
+
+DatabaseWindow* showShopDatabase(const QString& name) {
+    auto* window = raised<DatabaseWindow>(name, &DatabaseWindow::database);
+    if (window != nullptr) {
+        return window;
+    }
+    window = new DatabaseWindow;
+    window->setUnits(Preferences::load().units);
+    addHelp(*window);
+    QObject::connect(window, &DatabaseWindow::openRequested, window, &openRecord);
+    QObject::connect(window, &DatabaseWindow::folderRequested, window, [] { showShop(); });
+    addPublishFoot(*window, [] { return QString(); }, &ShopWindow::lastFolder);
+    window->show();
+    const QString wanted = name.isEmpty() ? DatabaseWindow::lastDatabase() : name;
+    if (wanted.isEmpty()) {
+        window->chooseDatabase();
+    } else {
+        window->showDatabase(wanted);
+    }
+    return window;
+}
+
+ShopWindow* showShop(const QString& folder) {
+    auto* window = raised<ShopWindow>(folder, &ShopWindow::folder);
+    if (window != nullptr) {
+        return window;
+    }
+    window = new ShopWindow;
+    window->setUnits(Preferences::load().units);
+    addHelp(*window);
     QObject::connect(window, &ShopWindow::openRequested, window, &openRecord);
+    QObject::connect(window, &ShopWindow::databaseRequested, window, [] { showShopDatabase(); });
+    QObject::connect(window, &ShopWindow::publishRequested, window,
+                     [window] { showPublishDialog({}, window->folder(), window); });
+    addPublishFoot(*window, [] { return QString(); }, [window] { return window->folder(); });
     window->show();
     const QString wanted = folder.isEmpty() ? ShopWindow::lastFolder() : folder;
     if (wanted.isEmpty()) {

@@ -2,6 +2,7 @@
 /// Each allocation that SQLite makes while a row is put into the index fails once, one after another, until none is
 /// left to fail. What was put without a complaint is there whole: the row, the words that find it, and its figures.
 #include "../store/faulty_memory.h"
+#include "figures_of.h"
 #include "shop_records.h"
 
 #include <shop/shop_index.h>
@@ -25,11 +26,7 @@ void expectWhole(ShopIndex& index, const std::string& path, const std::string& t
     const auto ids = index.search(term);
     ASSERT_TRUE(ids);
     EXPECT_EQ(*ids, std::vector<std::int64_t>{(*row)->id}) << "found by its word";
-    bool hasFigures = false;
-    ASSERT_TRUE(index.eachFigures([&](std::int64_t id, const RecordFigures& f) {
-        hasFigures = hasFigures || (id == (*row)->id && f == figures);
-    }));
-    EXPECT_TRUE(hasFigures);
+    EXPECT_EQ(figuresIn(index, (*row)->id), figures);
 }
 
 TEST(IndexOutOfMemory, what_was_put_without_a_complaint_has_its_words_and_its_figures) {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "figures_of.h"
 #include "shop_records.h"
 
 #include <gmock/gmock.h>
@@ -188,18 +189,14 @@ TEST_F(Index, gives_figures_back_as_they_were_put) {
     ASSERT_FALSE(figures.banded.empty());
     ASSERT_FALSE(figures.pulls.empty());
     ASSERT_EQ(figures.instruments.size(), 6U);
-    EXPECT_EQ(*figuresFrom(toBytes(figures)), figures);
-    EXPECT_FALSE(figuresFrom("nonsense"));
     ShopIndex index = open();
     ShopRow r = row("a.caprail", "x");
-    ASSERT_TRUE(index.put(r, "x", figures));
-    int count = 0;
-    ASSERT_TRUE(index.eachFigures([&](std::int64_t id, const RecordFigures& f) {
-        ++count;
-        EXPECT_EQ(id, r.id);
-        EXPECT_EQ(f, figures);
-    }));
-    EXPECT_EQ(count, 1);
+    ASSERT_TRUE(index.put(r, "x", {}));
+    ASSERT_TRUE(index.put(r, "x", figures)) << "in place of none";
+    ASSERT_TRUE(index.put(r, "x", figures)) << "and of themselves";
+    EXPECT_EQ(figuresIn(index, r.id), figures);
+    ASSERT_TRUE(index.remove(r.id));
+    EXPECT_EQ(figuresIn(index, r.id), RecordFigures());
 }
 
 } // namespace

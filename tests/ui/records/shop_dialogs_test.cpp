@@ -21,7 +21,6 @@
 #include <sheet/sheet.h>
 #include <shop/entry_text.h>
 #include <shop/shop_index.h>
-#include <sqlite3.h>
 #include <window/new_record_dialog.h>
 #include <window/preferences.h>
 
@@ -208,57 +207,55 @@ TEST_F(ShopDialogs, show_the_earlier_build_beside_the_present_one) {
     EXPECT_GT(QFileInfo(pdf).size(), 5'000);
 }
 
-TEST_F(ShopDialogs, compare_no_engines_while_the_figures_of_one_cannot_be_read) {
-    auto index = ShopIndex::open(folder / "cache", "/srv/engines");
-    ASSERT_TRUE(index);
-    std::vector<ShopRow> rows;
-    for (int i = 0; i < 2; ++i) {
-        ShopRow row;
-        row.file.path = std::to_string(i) + ".caprail";
-        row.reading = FileReading::assessed;
-        ASSERT_TRUE(index->put(row, "engine", figuresOf(shoptest::recordOf(i))));
-        rows.push_back(row);
+/// The index of a folder with so many records, and where it is.
+struct Compared {
+    ShopIndex index;
+    explicit Compared(const std::string& cache, int count) : index(*ShopIndex::open(cache, "/srv/engines")) {
+        for (int i = 0; i < count; ++i) {
+            const RecordDigest d = digest(shoptest::recordOf(i));
+            ShopRow row;
+            row.file.path = std::to_string(i) + ".caprail";
+            row.reading = FileReading::assessed;
+            row.summary = d.summary;
+            EXPECT_TRUE(index.put(row, d.words, d.figures));
+        }
     }
-    const auto both = recordsFor(*index, rows);
-    ASSERT_TRUE(both);
-    EXPECT_EQ(both->size(), 2U);
-    sqlite3* other = nullptr;
-    ASSERT_EQ(sqlite3_open(ShopIndex::pathFor(folder / "cache", "/srv/engines").c_str(), &other), SQLITE_OK);
-    EXPECT_EQ(sqlite3_exec(other, "UPDATE figures SET bytes = x'00' WHERE id = (SELECT max(id) FROM figures)", nullptr,
-                           nullptr, nullptr),
-              SQLITE_OK);
-    sqlite3_close(other);
-    EXPECT_FALSE(recordsFor(*index, rows)) << "one engine of two is no comparison";
+};
+
+TEST_F(ShopDialogs, compare_no_engines_while_the_figures_of_one_cannot_be_read) {
+    Compared compared(folder / "cache", 6);
+    ASSERT_TRUE(compared.index.connection().run(
+        "UPDATE banded SET state = 77 WHERE listing = (SELECT max(listing) FROM banded)"));
+    AcrossWindow window(compared.index.connection().place(), {}, shoptest::morning);
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    window.show();
+    auto* notice = window.findChild<DatabaseNotice*>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return notice->isVisible(); }));
+    EXPECT_THAT(notice->findChild<QLabel*>()->text().toStdString(), HasSubstr("no program of this version wrote"));
+    EXPECT_TRUE(window.findChild<AcrossChart*>()->points().empty()) << "some engines of many are no comparison";
 }
 
 TEST_F(ShopDialogs, compare_engines_by_counts_and_ranges) {
-    std::vector<AcrossWindow::Record> records;
-    for (int i = 0; i < 24; ++i) {
-        const Ledger ledger = shoptest::recordOf(i);
-        const RecordSummary s = digest(ledger).summary;
-        records.push_back({{s.customer + ", " + s.engine, i + 1, figuresOf(ledger)},
-                           QString::fromStdString(s.templateName),
-                           QString::fromStdString(s.layout)});
-    }
+    Compared compared(folder / "cache", 24);
     for (const LookChoice look : {LookChoice::light, LookChoice::dark}) {
         applyLook(look);
-        AcrossWindow window(records, {}, shoptest::morning);
+        AcrossWindow window(compared.index.connection().place(), {}, shoptest::morning);
         window.setAttribute(Qt::WA_DeleteOnClose, false);
         window.show();
-        QTest::qWait(50);
+        auto* chart = window.findChild<AcrossChart*>();
+        auto* instruments = window.findChildren<QTableView*>().last();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !chart->points().empty() && instruments->model()->rowCount() > 0; }));
         picture(window, QStringLiteral("shop-across-") + (look == LookChoice::dark ? "dark" : "light"));
         EXPECT_LE(window.minimumSizeHint().width(), 1280);
-        auto* chart = window.findChild<AcrossChart*>();
-        ASSERT_FALSE(chart->points().empty());
         EXPECT_THAT(chart->accessibleDescription().toStdString(), HasSubstr("values at 3 places"));
         for (auto* box : window.findChildren<QComboBox*>()) {
             EXPECT_FALSE(box->accessibleName().isEmpty());
             if (box->accessibleName() == "Which records") {
                 const auto all = chart->points().size();
                 box->setCurrentIndex(1); // one template
-                EXPECT_LT(chart->points().size(), all);
-                EXPECT_FALSE(chart->points().empty());
+                EXPECT_TRUE(QTest::qWaitFor([&] { return chart->points().size() < all && !chart->points().empty(); }));
                 box->setCurrentIndex(0);
+                EXPECT_TRUE(QTest::qWaitFor([&] { return chart->points().size() == all; }));
             }
         }
         auto* tabs = window.findChild<QTabWidget*>();

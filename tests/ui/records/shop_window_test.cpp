@@ -96,13 +96,13 @@ TEST_F(Shop, lists_finds_filters_sorts_and_groups_two_hundred_records) {
     type(*window, "");
     EXPECT_EQ(model.rowCount(), count);
 
-    box(*window, "State")->setCurrentIndex(static_cast<int>(ShopFilter::State::signedOff));
+    box(*window, "State")->setCurrentIndex(static_cast<int>(ListFilter::State::signedOff));
     ASSERT_GT(model.rowCount(), 0);
     EXPECT_LT(model.rowCount(), count);
     for (int row = 0; row < model.rowCount(); ++row) {
         EXPECT_EQ(model.at(model.index(row, 0))->summary.state, JobState::signedOff);
     }
-    box(*window, "State")->setCurrentIndex(static_cast<int>(ShopFilter::State::unreadable));
+    box(*window, "State")->setCurrentIndex(static_cast<int>(ListFilter::State::unreadable));
     EXPECT_EQ(model.rowCount(), 2);
     EXPECT_THAT(model.index(0, 0).data(Qt::AccessibleTextRole).toString().toStdString(), HasSubstr(".caprail — "));
     box(*window, "State")->setCurrentIndex(0);

@@ -232,8 +232,11 @@ TEST_P(HostileWindows, the_start_page_and_the_shop) {
     }
     for (QWidget* top : QApplication::topLevelWidgets()) {
         if (auto* across = qobject_cast<AcrossWindow*>(top)) {
+            auto* of = across->findChild<QComboBox*>();
+            ASSERT_TRUE(QTest::qWaitFor([&] { return of->count() > 0; })); // the index is asked in the background
             for (auto* box : across->findChildren<QComboBox*>()) {
                 box->setCurrentIndex(box->count() - 1);
+                QTest::qWait(50);
             }
             look(*across);
             delete across;

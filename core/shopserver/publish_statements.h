@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <catalogue/connection.h>
+#include <optional>
+
+namespace caprail {
+
+/// What the database has of a record.
+struct HeldState {
+    std::int64_t id = 0, entries = 0;
+    std::string head; ///< seal of the last entry, as bytes
+    std::string seal; ///< of the entry that was asked for, as bytes; empty where there is none
+};
+
+/// The functions of migrations/003_publish.sql, each as a statement that is prepared the first time that it is needed.
+/// Seals and hashes are bytes.
+class PublishStatements {
+public:
+    explicit PublishStatements(Connection& database) : m_database(database) {}
+    [[nodiscard]] Connection& database() { return m_database; }
+
+    /// Nothing for a record that is not known.
+    Result<std::optional<HeldState>> known(std::string_view identity, std::int64_t entry);
+    /// From here on, only within a transaction.
+    Result<HeldState> hold(std::string_view identity);
+    Result<void> addEntries(std::int64_t record, std::int64_t first, std::string_view lines, std::string_view seals);
+    /// True when its bytes are to follow.
+    Result<bool> beginAttachment(std::int64_t record, std::string_view sha256, std::int64_t size);
+    Result<void> addPiece(std::string_view sha256, std::int64_t piece, std::string_view bytes, bool isLast);
+    Result<void> publish(std::int64_t record, std::int64_t sent, std::string_view listing, std::string_view words,
+                         std::string_view figures);
+
+private:
+    Result<Query*> ready(std::optional<Query>& statement, std::string_view sql);
+    Connection& m_database;
+    std::optional<Query> m_known, m_hold, m_addEntries, m_begin, m_addPiece, m_publish;
+};
+
+} // namespace caprail

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <catalogue/place.h>
+#include <gmock/gmock.h>
+
+namespace caprail {
+namespace {
+
+using testing::HasSubstr;
+
+std::string where(std::string_view typed) {
+    const auto place = parseService(typed);
+    EXPECT_TRUE(place) << (place ? "" : place.error().sentence);
+    return place ? place->where : std::string();
+}
+std::string refusal(std::string_view typed) {
+    const auto place = parseService(typed);
+    EXPECT_FALSE(place) << typed;
+    return place ? std::string() : place.error().sentence;
+}
+
+TEST(DatabaseName, is_a_service_a_url_or_words_for_the_library) {
+    EXPECT_EQ(where(" shop\n"), "service='shop'");
+    EXPECT_EQ(where("host=/run/postgresql dbname='the shop' user = o\\'hara"),
+              "host='/run/postgresql' dbname='the shop' user='o\\'hara'");
+    EXPECT_EQ(where("postgresql://bench@db.example:5433/caprail?sslmode=require&application_name=a%20b"),
+              "user='bench' host='db.example' port='5433' dbname='caprail' sslmode='require' application_name='a b'");
+    EXPECT_EQ(where("postgres://one:1,[::1]:2/x"), "host='one,::1' port='1,2' dbname='x'");
+    EXPECT_EQ(where("postgresql://%2Frun%2Fpg/x"), "host='/run/pg' dbname='x'");
+    EXPECT_EQ(where("postgresql:///x?host=/run/pg"), "dbname='x' host='/run/pg'");
+    EXPECT_EQ(parseService("shop")->shownAs, "shop");
+}
+
+TEST(DatabaseName, never_holds_a_password) {
+    for (const char* typed : {"postgresql://bench:secret@db/caprail", "host=db password=secret",
+                              "postgresql://db/caprail?password=secret", "host=db sslpassword=secret"}) {
+        const std::string sentence = refusal(typed);
+        EXPECT_THAT(sentence, HasSubstr("~/.pgpass")) << typed;
+        EXPECT_EQ(sentence.find("secret"), std::string::npos) << "nor does the refusal say it again";
+    }
+}
+
+TEST(DatabaseName, that_the_library_would_read_otherwise_is_refused) {
+    EXPECT_THAT(refusal("  "), HasSubstr("No database is named"));
+    for (const char* typed : {"my shop", "http://db/x", "host=a;b", "host='unclosed", "=x", "host=a dbname", "a'b",
+                              "postgresql://db/x?=1", "file:///etc/passwd"}) {
+        EXPECT_FALSE(refusal(typed).empty()) << typed;
+    }
+}
+
+} // namespace
+} // namespace caprail

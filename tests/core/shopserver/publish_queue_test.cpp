@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "../shop/shop_records.h"
+
+#include <shopserver/publish_queue.h>
+
+namespace {
+
+using namespace caprail;
+
+constexpr std::int64_t minute = 60'000;
+constexpr UtcTime noon{1'777'896'000'000};
+constexpr UtcTime after(UtcTime time, std::int64_t minutes) {
+    return {time.milliseconds + minutes * minute};
+}
+
+class TheQueue : public testing::Test {
+protected:
+    shoptest::Folder folder;
+    PublishQueue queue{folder / "queue"};
+};
+
+TEST_F(TheQueue, keeps_each_record_once_and_longest_first_for_whoever_asks) {
+    ASSERT_TRUE(queue.addChanged("/shop/b.caprail", noon));
+    ASSERT_TRUE(queue.addChanged("/shop/a.caprail", after(noon, 1)));
+    ASSERT_TRUE(queue.addChanged("/shop/b.caprail", after(noon, 2)));
+    const std::vector<WaitingRecord> expected{{"/shop/b.caprail", noon, after(noon, 2)},
+                                              {"/shop/a.caprail", after(noon, 1), after(noon, 1)}};
+    EXPECT_EQ(PublishQueue(folder / "queue").waiting(), expected) << "another program sees the same";
+}
+
+TEST_F(TheQueue, keeps_a_name_that_is_no_text_to_the_byte) {
+    const std::string name = "/shop/\xff two\nlines.caprail";
+    ASSERT_TRUE(queue.addChanged(name, noon));
+    ASSERT_EQ(queue.waiting().size(), 1U);
+    EXPECT_EQ(queue.waiting().front().path, name);
+}
+
+TEST_F(TheQueue, lets_go_of_what_was_published_unless_it_was_added_to_meanwhile) {
+    ASSERT_TRUE(queue.addChanged("/shop/a.caprail", noon));
+    const WaitingRecord taken = queue.waiting().front();
+    ASSERT_TRUE(queue.addChanged("/shop/a.caprail", after(noon, 1)));
+    queue.settle(taken);
+    ASSERT_EQ(queue.waiting().size(), 1U);
+    queue.settle(queue.waiting().front());
+    EXPECT_TRUE(queue.waiting().empty());
+}
+
+TEST_F(TheQueue, makes_a_record_that_a_person_asks_for_due_at_once_whatever_the_schedule) {
+    ASSERT_TRUE(queue.addChanged("/shop/a.caprail", noon));
+    EXPECT_FALSE(dueAt(queue.waiting().front(), PublishSchedule::never));
+    ASSERT_TRUE(queue.addAsked("/shop/a.caprail", noon));
+    EXPECT_EQ(dueAt(queue.waiting().front(), PublishSchedule::never), UtcTime());
+    ASSERT_TRUE(queue.addChanged("/shop/a.caprail", after(noon, 1)));
+    EXPECT_EQ(dueAt(queue.waiting().front(), PublishSchedule::daily), UtcTime()) << "a change does not make it wait";
+}
+
+TEST_F(TheQueue, waits_for_a_pause_after_a_change_but_not_for_ever) {
+    const WaitingRecord once{"a", noon, noon};
+    EXPECT_EQ(dueAt(once, PublishSchedule::eachChange), (UtcTime{noon.milliseconds + 10'000}));
+    const WaitingRecord busy{"a", noon, after(noon, 5)};
+    EXPECT_EQ(dueAt(busy, PublishSchedule::eachChange), after(noon, 2));
+    EXPECT_EQ(dueAt(busy, PublishSchedule::hourly), after(noon, 60));
+    EXPECT_EQ(dueAt(busy, PublishSchedule::daily), after(noon, 24 * 60));
+}
+
+TEST_F(TheQueue, passes_over_what_somebody_else_left_in_its_folder) {
+    ASSERT_TRUE(queue.addChanged("/shop/a.caprail", noon));
+    std::ofstream(folder / "queue/torn.waits") << "17";
+    std::ofstream(folder / "queue/readme.txt") << "1 1\nx";
+    EXPECT_EQ(queue.waiting().size(), 1U);
+}
+
+} // namespace

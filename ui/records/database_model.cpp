@@ -1,0 +1,255 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <records/database_model.h>
+
+#include <QDateTime>
+#include <algorithm>
+#include <base/say.h>
+#include <ledger/qt_text.h>
+#include <records/shop_cells.h>
+#include <records/shop_model.h>
+#include <session/filled.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr std::int64_t pageSize = 100;
+constexpr std::size_t mostPages = 40; ///< that are kept: a list of any length needs no more memory
+
+} // namespace
+
+DatabaseModel::DatabaseModel(DatabaseLink& link, QObject* parent) : QAbstractTableModel(parent), m_link(&link) {}
+
+void DatabaseModel::wish(ListingWish wish) {
+    if (wish != m_wish) {
+        m_wish = std::move(wish);
+        ask();
+    }
+}
+
+void DatabaseModel::setSearch(const QString& typed) {
+    ListingWish wished = m_wish;
+    wished.search = typed.toStdString();
+    wish(std::move(wished));
+}
+
+void DatabaseModel::setFilter(const ListFilter& filter) {
+    ListingWish wished = m_wish;
+    wished.filter = filter;
+    wish(std::move(wished));
+}
+
+void DatabaseModel::setGrouping(ListingWish::Grouping grouping) {
+    ListingWish wished = m_wish;
+    wished.grouping = grouping;
+    wish(std::move(wished));
+}
+
+void DatabaseModel::sort(int column, Qt::SortOrder order) {
+    if (column < 0 || column >= columnCount()) {
+        return;
+    }
+    ListingWish wished = m_wish;
+    wished.order = listColumns()[static_cast<std::size_t>(column)].name;
+    wished.isDescending = order == Qt::DescendingOrder;
+    wish(std::move(wished));
+}
+
+void DatabaseModel::ask() {
+    m_wish.now = {QDateTime::currentMSecsSinceEpoch()};
+    m_link->ask(
+        QStringLiteral("first"),
+        [wish = m_wish](Connection& connection) -> Result<FirstPage> {
+            ListingPages pages(connection);
+            auto rows = pages.page(wish, 0, pageSize);
+            auto groups = rows ? pages.groups(wish) : tl::unexpected(rows.error());
+            return groups ? Result<FirstPage>(FirstPage{wish, std::move(*rows), std::move(*groups)})
+                          : tl::unexpected(groups.error());
+        },
+        [this](Result<FirstPage> first) {
+            if (!first) {
+                emit failed(QString::fromStdString(first.error().sentence));
+            } else if (first->wish == m_wish) { // else another answer is on its way
+                takeFirst(std::move(*first));
+                emit answered();
+            }
+        });
+}
+
+void DatabaseModel::takeFirst(FirstPage first) {
+    beginResetModel();
+    m_shown = std::move(first.wish);
+    m_pages.clear();
+    m_askedPages.clear();
+    m_groups = std::move(first.groups);
+    m_headLines.clear();
+    const auto read = static_cast<std::int64_t>(first.rows.size());
+    m_listed = read < pageSize ? std::optional(read) : std::nullopt;
+    m_lines = read;
+    if (m_shown.grouping != ListingWish::Grouping::none) {
+        m_lines = 0;
+        for (const ListingGroup& group : m_groups) {
+            m_headLines.push_back(m_lines);
+            m_lines += 1 + group.records;
+        }
+        m_listed = m_lines - static_cast<std::int64_t>(m_groups.size());
+    }
+    m_pages.emplace(0, std::move(first.rows));
+    endResetModel();
+    emit listChanged();
+    askCount();
+}
+
+/// How many are listed, and how many there are at all. Behind the first page, which a person waits for.
+void DatabaseModel::askCount() {
+    using Counts = std::pair<std::optional<std::int64_t>, std::int64_t>;
+    ListingWish all;
+    all.now = m_shown.now;
+    m_link->ask(
+        QStringLiteral("count"),
+        [wish = m_shown, all, isKnown = m_listed.has_value()](Connection& connection) -> Result<Counts> {
+            ListingPages pages(connection);
+            const auto total = pages.count(all);
+            if (!total || isKnown) {
+                return total ? Result<Counts>(Counts(std::nullopt, *total)) : tl::unexpected(total.error());
+            }
+            const bool isAll = wish.search.empty() && wish.filter == ListFilter();
+            const auto listed = isAll ? total : pages.count(wish);
+            return listed ? Result<Counts>(Counts(*listed, *total)) : tl::unexpected(listed.error());
+        },
+        [this, wish = m_shown](const Result<Counts>& counts) {
+            if (!counts) {
+                emit failed(QString::fromStdString(counts.error().sentence));
+                return;
+            }
+            m_total = counts->second;
+            if (counts->first && wish == m_shown && !m_listed) {
+                takeCount(*counts->first);
+            }
+            emit listChanged();
+        });
+}
+
+void DatabaseModel::takeCount(std::int64_t count) {
+    m_listed = count;
+    if (count > m_lines) {
+        beginInsertRows({}, static_cast<int>(m_lines), static_cast<int>(count) - 1);
+        m_lines = count;
+        endInsertRows();
+    }
+}
+
+void DatabaseModel::askPage(std::int64_t page) const {
+    if (!m_askedPages.insert(page).second) {
+        return;
+    }
+    auto* self = const_cast<DatabaseModel*>(this); // what is read changes nothing that is listed
+    m_link->ask(
+        QStringLiteral("page %1").arg(page),
+        [wish = m_shown, page](Connection& connection) {
+            return ListingPages(connection).page(wish, page * pageSize, pageSize);
+        },
+        [self, wish = m_shown, page](Result<std::vector<ShopRow>> rows) {
+            if (wish != self->m_shown) {
+                return;
+            }
+            self->m_askedPages.erase(page);
+            if (rows) {
+                self->takePage(page, std::move(*rows));
+                emit self->answered();
+            } else {
+                emit self->failed(QString::fromStdString(rows.error().sentence));
+            }
+        });
+}
+
+void DatabaseModel::takePage(std::int64_t page, std::vector<ShopRow> rows) {
+    const auto count = static_cast<std::int64_t>(rows.size());
+    m_pages.insert_or_assign(page, std::move(rows));
+    while (m_pages.size() > mostPages) { // the one that is farthest away
+        const bool isFirst = page - m_pages.begin()->first > m_pages.rbegin()->first - page;
+        m_pages.erase(isFirst ? m_pages.begin() : std::prev(m_pages.end()));
+    }
+    if (count > 0) {
+        emit dataChanged(index(lineOf(page * pageSize), 0),
+                         index(lineOf(page * pageSize + count - 1), columnCount() - 1));
+    }
+}
+
+DatabaseModel::Line DatabaseModel::lineAt(int row) const {
+    if (m_headLines.empty()) {
+        return {row, 0};
+    }
+    const auto behind = std::ranges::upper_bound(m_headLines, row);
+    const auto group = static_cast<std::size_t>(behind - m_headLines.begin()) - 1;
+    if (m_headLines[group] == row) {
+        return {-1, group};
+    }
+    return {row - static_cast<std::int64_t>(group) - 1, group};
+}
+
+int DatabaseModel::lineOf(std::int64_t record) const {
+    std::int64_t line = record;
+    for (std::size_t group = 0; group < m_headLines.size() && m_headLines[group] <= line; ++group) {
+        ++line; // a head stands before it
+    }
+    return static_cast<int>(std::min(line, m_lines - 1));
+}
+
+const ShopRow* DatabaseModel::at(const QModelIndex& index) const {
+    if (!index.isValid() || index.row() >= m_lines) {
+        return nullptr;
+    }
+    const Line line = lineAt(index.row());
+    if (line.record < 0) {
+        return nullptr;
+    }
+    const auto page = m_pages.find(line.record / pageSize);
+    if (page == m_pages.end()) {
+        askPage(line.record / pageSize);
+        return nullptr;
+    }
+    const auto at = static_cast<std::size_t>(line.record % pageSize);
+    return at < page->second.size() ? &page->second[at] : nullptr;
+}
+
+QString DatabaseModel::headOf(const ListingGroup& group) const {
+    const QString name = m_shown.grouping == ListingWish::Grouping::state ? qtText(signedWord(group.state))
+                         : group.customer.empty()                         ? ShopModel::tr("No customer named")
+                                                                          : qtText(group.customer);
+    return filled(ShopModel::tr("%1  (%2)"), name, group.records);
+}
+
+int DatabaseModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_lines);
+}
+
+int DatabaseModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(listColumns().size());
+}
+
+QVariant DatabaseModel::data(const QModelIndex& index, int role) const {
+    if (!index.isValid() || index.row() >= m_lines) {
+        return {};
+    }
+    if (const Line line = lineAt(index.row()); line.record < 0) {
+        return headCell(headOf(m_groups[line.group]), index.column(), role);
+    }
+    if (const ShopRow* row = at(index)) {
+        return shopCell(*row, index.column(), role, m_shown.now, true);
+    }
+    return (role == Qt::DisplayRole && index.column() == 0) || role == Qt::AccessibleTextRole ? QVariant(tr("reading…"))
+                                                                                              : QVariant();
+}
+
+QVariant DatabaseModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    return orientation == Qt::Horizontal ? shopHeader(section, role) : QVariant();
+}
+
+Qt::ItemFlags DatabaseModel::flags(const QModelIndex& index) const {
+    return !index.isValid() || lineAt(index.row()).record < 0
+               ? Qt::ItemIsEnabled
+               : Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+}
+
+} // namespace caprail
