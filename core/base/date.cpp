@@ -116,6 +116,13 @@ std::string format(ClockTime time) {
     return text;
 }
 
+std::string shown(ClockTime time) {
+    std::string text = format(time);
+    text[text.find('T')] = ' ';
+    text.resize(text.size() - std::string_view(":00").size());
+    return text;
+}
+
 Result<ClockTime> parseClockTime(std::string_view text) {
     const auto time = text.size() == 19 ? parseUtcTime(std::string(text) + "Z") : tl::unexpected(Problem{});
     if (!time) {

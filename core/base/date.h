@@ -40,5 +40,7 @@ struct ClockTime {
 std::string format(ClockTime);
 /// Refuses anything but an existing moment written as above, years 1970 to 9999.
 Result<ClockTime> parseClockTime(std::string_view text);
+/// For people, to the minute: "2026-05-04 09:30".
+std::string shown(ClockTime);
 
 } // namespace caprail
