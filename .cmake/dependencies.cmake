@@ -30,7 +30,7 @@ endif()
 
 if(CAPRAIL_UI)
   if(Qt6_FOUND)
-    foreach(part Gui Widgets Network PrintSupport Sql)
+    foreach(part Gui Widgets Network PrintSupport Sql DBus)
       find_package(Qt6${part} QUIET)
       caprail_need(Qt6${part}_FOUND "Qt ${part}" qt6-base-dev)
     endforeach()

@@ -3,31 +3,9 @@
 
 #include <QApplication>
 #include <records/shop_window.h>
-#include <window/doorbell.h>
 #include <window/open_windows.h>
 
 namespace caprail {
-
-namespace {
-
-void openRecord(const QString& path) {
-    if (raiseWindowOf(path)) {
-        return;
-    }
-    MainWindow* empty = nullptr;
-    for (const auto& window : openMainWindows()) {
-        empty = window->session() == nullptr ? window.data() : empty;
-    }
-    auto* window = empty == nullptr ? new MainWindow : empty;
-    const bool isOpen = window->openFile(path);
-    if (!isOpen && empty == nullptr) {
-        window->deleteLater();
-    } else {
-        bringToFront(*window);
-    }
-}
-
-} // namespace
 
 ShopWindow* showShop(const QString& folder) {
     for (QWidget* widget : QApplication::topLevelWidgets()) {
@@ -39,7 +17,7 @@ ShopWindow* showShop(const QString& folder) {
     }
     auto* window = new ShopWindow;
     window->setUnits(Preferences::load().units);
-    QObject::connect(window, &ShopWindow::openRequested, window, &openRecord);
+    QObject::connect(window, &ShopWindow::openRequested, window, &openInWindow);
     window->show();
     const QString wanted = folder.isEmpty() ? ShopWindow::lastFolder() : folder;
     if (wanted.isEmpty()) {
