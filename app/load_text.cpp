@@ -58,8 +58,7 @@ QJsonObject loadJson(const GirdleModel& model, const BlockLoad& load) {
         {"stiffness_free_lbf_per_thou", matrixJson(model, Rail::free)},
         {"residuals_nm", byPlace(load,
                                  [](const PlaceLoad& p) {
-                                     return p.known == ResidualOf::nothing ? QJsonValue()
-                                                                           : QJsonValue(qint64{p.residual.value()});
+                                     return p.isKnown() ? QJsonValue(qint64{p.residual.value()}) : QJsonValue();
                                  })},
         {"loads_lbf", byPlace(load, [](const PlaceLoad& p) { return poundsJson(p.force); })},
         {"loads_uncertainty_lbf", byPlace(load, [](const PlaceLoad& p) { return poundsJson(p.forceUncertainty); })},
@@ -68,11 +67,13 @@ QJsonObject loadJson(const GirdleModel& model, const BlockLoad& load) {
          byPlace(load,
                  [](const PlaceLoad& p) { return p.shareOfPreload ? QJsonValue(*p.shareOfPreload) : QJsonValue(); })},
         {"missing", codesJson(load.missing)},
-        {"largest_load_lbf", poundsJson(load.largest())},
+        {"not_known", load.notKnown.empty() ? QJsonValue() : QJsonValue(shownText(load.notKnown))},
+        {"largest_load_lbf", QJsonValue()},
         {"largest_stress_psi", QJsonValue()},
         {"energy_joules", QJsonValue()},
         {"assumptions", assumptions}};
     if (load.held) {
+        json["largest_load_lbf"] = inPoundsForce(load.largestAt(Rail::held)->force->magnitude());
         json["largest_stress_psi"] = inPsi(load.held->largestStress);
         json["largest_stress_at_in"] = QJsonArray{inInches(load.held->where.x), inInches(load.held->where.y)};
         json["energy_joules"] = load.held->energy;
@@ -80,13 +81,41 @@ QJsonObject loadJson(const GirdleModel& model, const BlockLoad& load) {
     return json;
 }
 
+namespace {
+
+QString q(std::string_view text) {
+    return QString::fromStdString(visibly(text));
+}
+
+QString pullText(Force force) {
+    switch (pullOf(force)) {
+    case Pull::up:
+        return QStringLiteral(", pulls the cap up");
+    case Pull::down:
+        return QStringLiteral(", presses it down");
+    case Pull::none:
+        break;
+    }
+    return QStringLiteral(", does nothing to the cap");
+}
+
+QString assumptionsText(const BlockLoad& load) {
+    QString text = QStringLiteral("Assumptions\n");
+    for (const std::string& sentence : load.assumptions) {
+        text += QStringLiteral("    ") + q(sentence) + QStringLiteral("\n");
+    }
+    return text;
+}
+
+} // namespace
+
 QString loadText(const GirdleModel& model, const BlockLoad& load, const Units& units) {
-    const auto q = [](std::string_view text) { return QString::fromStdString(visibly(text)); };
     QString text;
     for (const PlaceLoad& at : load.places) {
         text += q(describe(at.place)).leftJustified(16);
-        if (at.known == ResidualOf::nothing) {
-            text += QStringLiteral("no gap is accepted\n");
+        if (!at.isKnown()) {
+            text += at.known == ResidualOf::stale ? QStringLiteral("the stack is stale\n")
+                                                  : QStringLiteral("no gap is accepted\n");
             continue;
         }
         text += q(formatSigned(at.residual, units)).rightJustified(14) +
@@ -95,32 +124,30 @@ QString loadText(const GirdleModel& model, const BlockLoad& load, const Units& u
             text += q(format(at.force->magnitude(), units)).rightJustified(12) + QStringLiteral(" ") +
                     (at.forceUncertainty ? QStringLiteral("± ") + q(format(*at.forceUncertainty, units))
                                          : QStringLiteral("± not known")) +
-                    (*at.force >= Force() ? QStringLiteral(", pulls the cap up") : QStringLiteral(", presses it down"));
+                    pullText(*at.force);
             if (at.shareOfPreload) {
-                text += QStringLiteral(", %1 % of the preload").arg(*at.shareOfPreload * 100, 0, 'f', 1);
+                text += QStringLiteral(", %1 of the preload").arg(q(formatPercent(*at.shareOfPreload, units, 1)));
             }
         }
         text += QStringLiteral("\n");
     }
     if (load.held) {
-        text += QStringLiteral("Largest load %1, largest bending stress %2 psi at %3, energy %4 mJ\n")
-                    .arg(q(format(*load.largest(), units)))
-                    .arg(inPsi(load.held->largestStress), 0, 'f', 0)
+        const PlaceLoad& most = *load.largestAt(Rail::held);
+        text += QStringLiteral("Largest load %1 at %2, largest bending stress %3 at %4, energy %5 mJ\n")
+                    .arg(q(format(most.force->magnitude(), units)), q(describe(most.place)),
+                         q(format(load.held->largestStress, units)))
                     .arg(q(format(load.held->where.x, units) + " behind cap 1, " + format(load.held->where.y, units) +
                            " right of the crank"))
                     .arg(load.held->energy * 1000, 0, 'f', 1);
     }
     text += QStringLiteral("Stiffness at each place alone, rail held:");
     for (std::size_t i = 0; i < model.places().size(); ++i) {
-        text += QStringLiteral(" %1 %2")
-                    .arg(q(code(model.places()[i])))
-                    .arg(inPoundsPerThou(model.stiffness(Rail::held, i, i)), 0, 'f', 1);
+        text += QStringLiteral("%1 %2 %3")
+                    .arg(i == 0 ? QString() : QStringLiteral(","), q(code(model.places()[i])),
+                         q(format(model.stiffness(Rail::held, i, i), units)));
     }
-    text += QStringLiteral(" lbf per thou\nAssumptions\n");
-    for (const std::string& sentence : load.assumptions) {
-        text += QStringLiteral("    ") + q(sentence) + QStringLiteral("\n");
-    }
-    return text;
+    return text + QStringLiteral("\n") + (load.notKnown.empty() ? QString() : q(load.notKnown) + QStringLiteral("\n")) +
+           assumptionsText(load);
 }
 
 } // namespace caprail

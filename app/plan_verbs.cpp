@@ -57,17 +57,16 @@ int load(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    const auto record = openRecord(call.at(0));
+    const Units units = unitsOf(call);
+    const auto record = openRecord(call.at(0), units);
     if (!record) {
         return complain(unusable, call.at(0), record.error());
     }
-    GirdleModelKeeper keeper;
-    const GirdleModel* model = keeper.of(record->facts);
-    if (model == nullptr) {
-        return complain(unusable, call.at(0), Problem{keeper.problem()});
+    const auto model = girdleModel(record->facts);
+    if (!model) {
+        return complain(unusable, call.at(0), model.error());
     }
-    const Units units;
-    const BlockLoad load = blockLoad(*model, record->facts, record->assessment);
+    const BlockLoad load = blockLoad(*model, record->facts, record->assessment, units);
     if (call.has("json")) {
         print(QJsonDocument(loadJson(*model, load)));
     } else {

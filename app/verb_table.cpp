@@ -76,18 +76,39 @@ const std::vector<VerbText>& allVerbs() {
           {"deadline-ms", "N", "end the search after so many milliseconds with the best plan found"}},
          plan},
         {"load",
-         {{"FILE [--json]", "the load that the girdle puts into the block"}},
+         {{"FILE [--json] [--metric]", "the load that the girdle puts into the block"}},
          "Prints what the stacks put into the block as they stand: the force at each position with its uncertainty and "
          "its "
          "share of the main stud's preload, the plate's largest bending stress, and its stiffness with the pan rail's "
          "fasteners holding it and without. It needs the plate's thickness and metal in the layout, and is advice with "
          "its "
          "assumptions beside it.",
-         {json},
+         {json, metric},
          load},
+        {"film",
+         {{"FILE --load FORCE [--speed N] [--width LENGTH] [--oil GRADE] …",
+           "oil films; “caprail help film” tells all"}},
+         "Looks ahead at each bearing that was measured with a micrometer: its clearance as measured and warm, and the "
+         "least oil film there under a load that you name. Lengths, forces and temperatures are typed as in the "
+         "window. Advice, never a verdict; nothing is stored.",
+         {{"load", "FORCE", "on one bearing; without it no film is told"},
+          {"speed", "N", "revolutions a minute; otherwise 6000"},
+          {"width", "LENGTH", "of the shells along the journal; otherwise 0.85 in"},
+          {"oil", "GRADE", "a common oil, such as 20W-50; otherwise 5W-30"},
+          {"at40", "N", "its viscosity at 40 °C in mm²/s, from its data sheet"},
+          {"at100", "N", "and at 100 °C"},
+          {"measured-at", "TEMPERATURE", "of block and crank when they were measured; otherwise 20 °C"},
+          {"block-at", "TEMPERATURE", "of the block and its oil then; otherwise 90 °C"},
+          {"crank-at", "TEMPERATURE", "of the crank then; otherwise 90 °C"},
+          {"block-of", "MATERIAL", "a known material or its millionths per kelvin; otherwise grey cast iron"},
+          {"crank-of", "MATERIAL", "likewise; otherwise steel 4340"},
+          json,
+          metric},
+         film},
         {"show",
          {{"FILE [--json] [--metric]", "every check, its state and reasons; the gates"}},
-         "Prints what is known of the engine: every check with its verdict, the value against its band, what holds each gate "
+         "Prints what is known of the engine: every check with its verdict, the value against its band, what holds "
+         "each gate "
          "and what comes next.",
          {json, metric},
          show},
@@ -129,7 +150,8 @@ const std::vector<VerbText>& allVerbs() {
          {{"FILE OUT.pdf [--letter] [--metric] [--logo PICTURE] [--replace]", "the build sheet"},
           {"FILE OUT.png [the same]", "its pages as pictures: OUT-1.png, OUT-2.png …"},
           {"FILE OUT.pdf --difference", "what is different since the build before"}},
-         "Writes the build sheet of a record as PDF/A, or its pages as pictures of 150 dots per inch. - writes the PDF to "
+         "Writes the build sheet of a record as PDF/A, or its pages as pictures of 150 dots per inch. - writes the PDF "
+         "to "
          "standard output. TZ chooses the time zone whose clock its times are by.",
          {letter,
           metric,

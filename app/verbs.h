@@ -10,6 +10,7 @@ int newRecord(const QStringList& arguments);
 int plan(const QStringList& arguments);
 /// `caprail load FILE [--json]`: what the stacks put into the block, and the plate's stiffness.
 int load(const QStringList& arguments);
+int film(const QStringList& arguments);
 int show(const QStringList& arguments);
 int check(const QStringList& arguments);
 int sheet(const QStringList& arguments);

@@ -55,8 +55,8 @@ public:
         if (!layout) {
             return tl::unexpected(layout.error());
         }
-        if (const auto plate = girdlePlateOf(e); !plate) {
-            return tl::unexpected(plate.error());
+        if (const auto girdle = describedGirdle(e, *layout); !girdle) {
+            return tl::unexpected(girdle.error());
         }
         return noPlaceIsLost(*layout);
     }

@@ -35,9 +35,9 @@ public:
             m_facts.layout = *layout;
             m_facts.layoutEntry = m_entry.sequence;
             // What cannot be (an import may hold it) is not known.
-            const auto plate = girdlePlateOf(e);
-            m_facts.girdlePlate = plate.value_or(std::nullopt);
-            m_facts.girdleShape = plate ? girdleShapeOf(e) : GirdleShape{};
+            const DescribedGirdle girdle = describedGirdle(e, *layout).value_or(DescribedGirdle());
+            m_facts.girdlePlate = girdle.plate;
+            m_facts.girdleShape = girdle.shape;
         }
     }
 

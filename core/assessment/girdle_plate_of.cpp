@@ -5,24 +5,16 @@
 
 namespace caprail {
 
-GirdleShape girdleShapeOf(const LayoutSet& layout) {
-    return {layout.windowAlong, layout.windowAcross, layout.plateOverhang, true};
-}
-
-Result<std::optional<GirdlePlate>> girdlePlateOf(const LayoutSet& layout) {
-    const auto engine = EngineLayout::from(layout);
-    if (!engine) {
-        return tl::unexpected(engine.error());
-    }
-    const GirdleShape shape = girdleShapeOf(layout);
-    if (const auto ok = checkShape(*engine, shape); !ok) {
+Result<DescribedGirdle> describedGirdle(const LayoutSet& layout, const EngineLayout& engine) {
+    const GirdleShape shape{layout.windowAlong, layout.windowAcross, layout.plateOverhang};
+    if (const auto ok = checkShape(engine, shape); !ok) {
         return tl::unexpected(ok.error());
     }
     if (layout.plateModulus.has_value() != layout.platePoisson.has_value()) {
         return refuse(Core::say("A girdle of another metal needs both its elastic modulus and its Poisson's ratio."));
     }
     if (!layout.plateThickness || (!layout.plateMetal && !layout.plateModulus)) {
-        return std::optional<GirdlePlate>();
+        return DescribedGirdle{shape};
     }
     const Elasticity metal = elasticityOf(layout.plateMetal.value_or(PlateMetal::steel));
     GirdlePlate plate{*layout.plateThickness, metal.youngsModulus, metal.poissonRatio, shape};
@@ -33,7 +25,7 @@ Result<std::optional<GirdlePlate>> girdlePlateOf(const LayoutSet& layout) {
     if (const auto ok = checkPlate(plate); !ok) {
         return tl::unexpected(ok.error());
     }
-    return std::optional(plate);
+    return DescribedGirdle{shape, plate};
 }
 
 } // namespace caprail

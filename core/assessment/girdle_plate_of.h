@@ -5,10 +5,15 @@
 
 namespace caprail {
 
-GirdleShape girdleShapeOf(const LayoutSet& layout);
+/// A girdle as an entry describes it.
+struct DescribedGirdle {
+    GirdleShape shape; ///< as far as somebody gave it
+    /// None while its thickness, or its metal (or both figures in place of it), are not given.
+    std::optional<GirdlePlate> plate{};
+};
 
-/// None while its thickness, or its metal (or both figures in place of it), are not given. Refuses what checkPlate and
-/// checkShape refuse, and one of modulus and Poisson's ratio without the other.
-Result<std::optional<GirdlePlate>> girdlePlateOf(const LayoutSet& layout);
+/// `engine` is that of the entry. Refuses what checkPlate and checkShape refuse, and one of modulus and Poisson's ratio
+/// without the other.
+Result<DescribedGirdle> describedGirdle(const LayoutSet& layout, const EngineLayout& engine);
 
 } // namespace caprail

@@ -19,10 +19,6 @@ template <class T> void open(Facts& facts, std::string name, const Seen<T>& beca
     facts.findings.insert_or_assign(std::move(name), std::move(finding));
 }
 
-std::string percent(double share) {
-    return formatNumber(share * 100, 0) + " %";
-}
-
 } // namespace
 
 Result<TorqueJudgement> judgeGroup(const FastenerGroupSet& group, std::int64_t scatterPercent, const Units& units) {
@@ -59,16 +55,18 @@ void reviewProof(Facts& facts) {
         if (!facts.findings.contains(name)) {
             // What is left out must not look better than what is too much.
             open(facts, name, group, std::string(word(key.kind)),
-                 !judged ? Core::say("nobody can tell how far %1 goes towards proof (%2): name it, or say who takes the "
-                                     "specification and why",
-                                     group.what.torque->typed.empty() ? format(group.what.torque->value, Units{})
-                                                                      : group.what.torque->typed,
-                                     judged.error().sentence)
-                         : Core::say("what is specified, %1, goes to %2 of proof at the lower friction, torsion counted: lower it, or "
-                           "say who takes it and why",
-                           group.what.torque->typed.empty() ? format(group.what.torque->value, Units{})
-                                                            : group.what.torque->typed,
-                           percent(judged->equivalent.high)));
+                 !judged
+                     ? Core::say("nobody can tell how far %1 goes towards proof (%2): name it, or say who takes the "
+                                 "specification and why",
+                                 group.what.torque->typed.empty() ? format(group.what.torque->value, Units{})
+                                                                  : group.what.torque->typed,
+                                 judged.error().sentence)
+                     : Core::say("what is specified, %1, goes to %2 of proof at the lower friction, torsion counted: "
+                                 "lower it, or "
+                                 "say who takes it and why",
+                                 group.what.torque->typed.empty() ? format(group.what.torque->value, Units{})
+                                                                  : group.what.torque->typed,
+                                 formatPercent(judged->equivalent.high, Units{})));
         }
     }
     std::erase_if(facts.findings, [&](const auto& finding) {

@@ -69,6 +69,11 @@ double shareIn(const Table& table, double sommerfeld) {
     return std::exp(curve(std::log(sommerfeld)));
 }
 
+tl::unexpected<Problem> tooThin() {
+    return refuse(Core::say("The oil film comes out thinner than three hundredths of the radial clearance, where "
+                            "the charts end: the surfaces would touch."));
+}
+
 } // namespace
 
 Result<double> filmByCharts(double sommerfeld, double widthByDiameter) {
@@ -79,8 +84,7 @@ Result<double> filmByCharts(double sommerfeld, double widthByDiameter) {
     }
     const double share = shareIn(tableFor(l), sommerfeld);
     if (share < thinnestShare) {
-        return refuse(Core::say("The oil film comes out thinner than three hundredths of the radial clearance, where "
-                                "the charts end: the surfaces would touch."));
+        return tooThin();
     }
     return share;
 }
@@ -88,6 +92,15 @@ Result<double> filmByCharts(double sommerfeld, double widthByDiameter) {
 double filmOfShortBearing(double sommerfeld, double widthByDiameter) {
     using std::numbers::pi;
     const double wanted = sommerfeld * widthByDiameter * widthByDiameter;
+    // Close to ε = 0 and to ε = 1 by what the form comes to there: the root may lie beyond any bracket.
+    constexpr double lightest = 1e4;
+    constexpr double heaviest = 1e-12;
+    if (wanted > lightest) {
+        return 1 - 1 / (pi * pi * wanted);
+    }
+    if (wanted < heaviest) {
+        return std::sqrt(pi * wanted);
+    }
     const auto off = [wanted](double e) {
         const double left = (1 - e * e) * (1 - e * e) / (pi * e * std::sqrt(pi * pi * (1 - e * e) + 16 * e * e));
         return std::log(left / wanted);
@@ -124,7 +137,7 @@ Result<OilFilm> oilFilm(const RunningBearing& b) {
     if (l < 0.25) {
         film.share = *film.shortShare;
         if (film.share < thinnestShare) {
-            return tl::unexpected(filmByCharts(1e-9, 0.25).error());
+            return tooThin();
         }
     } else if (const auto share = filmByCharts(film.sommerfeld, l)) {
         film.share = *share;

@@ -38,7 +38,7 @@ Result<OilFilm> oilFilm(const RunningBearing& bearing);
 /// h0/c for a Sommerfeld number by the charts alone, L/D from ¼ to 2. Refuses what lies beyond them.
 Result<double> filmByCharts(double sommerfeld, double widthByDiameter);
 /// The short bearing (F. W. Ocvirk, NACA TN 2808, 1952): S(L/D)² = (1 − ε²)²/(π·ε·√(π²(1 − ε²) + 16ε²)) solved for
-/// h0/c = 1 − ε.
+/// h0/c = 1 − ε. Next to no load is 1 − 1/(π²·S(L/D)²), and the heaviest √(π·S(L/D)²): what the form comes to there.
 double filmOfShortBearing(double sommerfeld, double widthByDiameter);
 
 } // namespace caprail

@@ -35,10 +35,8 @@ GirdleOutline girdleOutline(const EngineLayout& layout, const GirdleShape& shape
         const double middle = inMillimetres(layout.capAt(cap)) + block.spacing / 2;
         outline.windows.push_back({middle - along / 2, -across / 2, middle + along / 2, across / 2});
     }
-    if (shape.hasCutout) {
-        const PlanPoint pickup = layout.pickupAt();
-        outline.cutout = PlanDisc{inMillimetres(pickup.x), inMillimetres(pickup.y), 1.45 * pickupRadius(block)};
-    }
+    const PlanPoint pickup = layout.pickupAt();
+    outline.cutout = {inMillimetres(pickup.x), inMillimetres(pickup.y), 1.45 * pickupRadius(block)};
     return outline;
 }
 

@@ -9,6 +9,7 @@ namespace caprail {
 /// A box in millimetres of the plan: x along the crank from cap 1, y across it.
 struct PlanBox {
     double x1 = 0, y1 = 0, x2 = 0, y2 = 0;
+    [[nodiscard]] bool contains(double x, double y) const { return x > x1 && x < x2 && y > y1 && y < y2; }
 };
 struct PlanDisc {
     double x = 0, y = 0, radius = 0; ///< millimetres
@@ -19,17 +20,16 @@ struct GirdleShape {
     std::optional<Length> windowAlong{};  ///< of the window over each bay, along the crank; 0: no windows
     std::optional<Length> windowAcross{}; ///< and across it
     std::optional<Length> overhang{};     ///< of the plate beyond the first and the last tied cap
-    bool hasCutout = true;                ///< at the oil pump pickup
     friend bool operator==(const GirdleShape&, const GirdleShape&) = default;
 };
 
 struct GirdleOutline {
     PlanBox plate;
-    double plateCorner = 0;         ///< radius of its corners
-    std::vector<PlanBox> windows;   ///< one over each bay of the tied run
-    double windowCorner = 0;        ///< radius of their corners
-    std::optional<PlanDisc> cutout; ///< at the oil pump pickup; may lie beside the plate
-    double washer = 0;              ///< radius of a washer under a main nut
+    double plateCorner = 0;       ///< radius of its corners
+    std::vector<PlanBox> windows; ///< one over each bay of the tied run
+    double windowCorner = 0;      ///< radius of their corners
+    PlanDisc cutout;              ///< at the oil pump pickup; may lie beside the plate
+    double washer = 0;            ///< radius of a washer under a main nut
 };
 
 /// The plate over the tied run of caps.

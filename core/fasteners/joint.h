@@ -13,20 +13,6 @@
 
 namespace caprail {
 
-struct StiffnessTag;
-/// A spring rate in whole newtons per metre: 1 lbf/in is 175.127 N/m.
-using Stiffness = Quantity<StiffnessTag>;
-
-constexpr Stiffness newtonsPerMillimetre(double n) {
-    return Stiffness(toNearest(n * 1'000.0));
-}
-constexpr Stiffness millionPoundsPerInch(double n) {
-    return Stiffness(toNearest(n * 1e6 * newtonsPerPoundForce / 0.0254));
-}
-constexpr double inMillionPoundsPerInch(Stiffness s) {
-    return static_cast<double>(s.value()) * 0.0254 / newtonsPerPoundForce / 1e6;
-}
-
 /// What main caps and blocks are made of, with Young's modulus (Shigley, table A-5, from memory).
 struct ClampedMaterial {
     std::string name;

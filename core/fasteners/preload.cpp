@@ -143,8 +143,8 @@ Result<ThreadStress> threadStress(Force preload, const Thread& thread, double th
     ThreadStress out{megapascals(axial), megapascals(torsion), megapascals(std::sqrt(axial * axial + 3 * torsion * torsion)),
                      {}};
     out.working = {Core::say("thread torque M = F·(P/2π + μt·d2/(2·cos 30°)) = %1", workingTorqueText(inThread, units)),
-                   Core::say("σ = %1, τ = 16·M/(π·ds³) = %2, σe = √(σ² + 3τ²) = %3", stressText(out.axial, units),
-                             stressText(out.torsion, units), stressText(out.equivalent, units))};
+                   Core::say("σ = %1, τ = 16·M/(π·ds³) = %2, σe = √(σ² + 3τ²) = %3", format(out.axial, units),
+                             format(out.torsion, units), format(out.equivalent, units))};
     return out;
 }
 

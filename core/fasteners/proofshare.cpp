@@ -22,7 +22,7 @@ Result<ProofShare> shareOfProof(Force preload, const Thread& thread, const Grade
     }
     if (!(scatter >= 0.0 && scatter <= 0.9)) {
         return refuse(Core::say("A scatter of %1 is outside 0 to 90 %: a torque wrench reaches about 25 to 35 %.",
-                                percent(scatter, units, 1)));
+                                formatPercent(scatter, units, 1)));
     }
     const auto load = proofLoad(thread, grade);
     if (!load) {
@@ -31,12 +31,13 @@ Result<ProofShare> shareOfProof(Force preload, const Thread& thread, const Grade
     const auto stress = grade.proofStress(thread);
     const double share = inNewtons(preload) / inNewtons(*load);
     ProofShare out{share * (1.0 - scatter), share, share * (1.0 + scatter), *load, {}};
-    out.working = {
-        Core::say("proof load = %1 × %2 = %3 (%4, %5)", stressText(*stress, units),
-                  areaText(thread.stressArea(), units), format(*load, units), grade.name(), thread.name()),
-        Core::say("share of proof = %1 / %2 = %3", format(preload, units), format(*load, units), percent(share, units)),
-        Core::say("with a scatter of ±%1: %2 at the higher friction to %3 at the lower", percent(scatter, units),
-                  percent(out.low, units), percent(out.high, units))};
+    out.working = {Core::say("proof load = %1 × %2 = %3 (%4, %5)", format(*stress, units),
+                             areaText(thread.stressArea(), units), format(*load, units), grade.name(), thread.name()),
+                   Core::say("share of proof = %1 / %2 = %3", format(preload, units), format(*load, units),
+                             formatPercent(share, units)),
+                   Core::say("with a scatter of ±%1: %2 at the higher friction to %3 at the lower",
+                             formatPercent(scatter, units), formatPercent(out.low, units),
+                             formatPercent(out.high, units))};
     return out;
 }
 
@@ -48,20 +49,24 @@ std::vector<TorqueWarning> torqueWarnings(Torque torque, const ProofShare& share
             {TorqueWarningKind::looksTwelveTimesTooLarge,
              Core::say("A torque of %1 would pull the fastener to %2 of its proof load: was a value in lbf·in entered "
                        "as lbf·ft? As lbf·in it would be %3.",
-                       format(torque, units), percent(share.nominal, units), percent(share.nominal / 12.0, units))}};
+                       format(torque, units), formatPercent(share.nominal, units),
+                       formatPercent(share.nominal / 12.0, units))}};
     }
     if (share.nominal < suspiciouslySmall) {
         return {
             {TorqueWarningKind::looksTwelveTimesTooSmall,
              Core::say("A torque of %1 pulls the fastener to only %2 of its proof load: was a value in lbf·ft entered "
                        "as lbf·in? As lbf·ft it would be %3.",
-                       format(torque, units), percent(share.nominal, units, 1), percent(share.nominal * 12.0, units))}};
+                       format(torque, units), formatPercent(share.nominal, units, 1),
+                       formatPercent(share.nominal * 12.0, units))}};
     }
     if (equivalentHigh > mostOfProof) {
-        return {{TorqueWarningKind::passesNinetyPercentOfProof,
-                 Core::say("A torque of %1 gives %2 of the proof load, but at the lower friction and with the torsion of "
-                           "tightening %3, which is more than 90 %: check the value, the lubricant and the grade.",
-                           format(torque, units), percent(share.nominal, units), percent(equivalentHigh, units))}};
+        return {
+            {TorqueWarningKind::passesNinetyPercentOfProof,
+             Core::say("A torque of %1 gives %2 of the proof load, but at the lower friction and with the torsion of "
+                       "tightening %3, which is more than 90 %: check the value, the lubricant and the grade.",
+                       format(torque, units), formatPercent(share.nominal, units),
+                       formatPercent(equivalentHigh, units))}};
     }
     return {};
 }
@@ -91,7 +96,7 @@ Result<TorqueJudgement> judgeTorque(Torque torque, const Thread& thread, const G
     out.working.insert(out.working.end(), share->working.begin(), share->working.end());
     out.working.insert(out.working.end(), stress->working.begin(), stress->working.end());
     out.working.push_back(Core::say("with torsion: %1 of proof, %2 at the lower friction",
-                                    percent(equivalent.nominal, units), percent(equivalent.high, units)));
+                                    formatPercent(equivalent.nominal, units), formatPercent(equivalent.high, units)));
     return out;
 }
 

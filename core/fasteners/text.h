@@ -25,15 +25,4 @@ inline std::string areaText(Area area, const Units& units) {
                                             : formatNumber(inSquareMillimetres(area), 1, units.decimalMark) + " mm²";
 }
 
-/// "120000 psi" or "830 MPa", by the length unit.
-inline std::string stressText(Stress stress, const Units& units) {
-    return units.length == LengthUnit::inch ? formatNumber(inPsi(stress), 0, units.decimalMark) + " psi"
-                                            : formatNumber(inMegapascals(stress), 0, units.decimalMark) + " MPa";
-}
-
-/// "75 %"
-inline std::string percent(double share, const Units& units, int decimals = 0) {
-    return formatNumber(share * 100.0, decimals, units.decimalMark) + " %";
-}
-
 } // namespace caprail::fastenertext

@@ -17,17 +17,6 @@ bool isNear(const std::vector<GridPoint>& points, GridPoint at, double radius) {
                        [&](const GridPoint& p) { return std::hypot(p.x - at.x, p.y - at.y) < radius; });
 }
 
-/// Springs in series with the condensed plate P: F = S·(S + P)⁻¹·P·r, and the plate's own heights (S + P)⁻¹·S·r. The
-/// sum is definite even where the plate is free to move.
-void putInSeries(const Eigen::MatrixXd& plate, const Eigen::VectorXd& springs, Condensation::Mode& mode) {
-    Eigen::MatrixXd sum = plate;
-    sum.diagonal() += springs;
-    const Eigen::LLT<Eigen::MatrixXd> factors(sum);
-    const Eigen::MatrixXd k = springs.asDiagonal() * factors.solve(plate);
-    mode.stiffness = (k + k.transpose()) / 2;
-    mode.heights = factors.solve(Eigen::MatrixXd(springs.asDiagonal()));
-}
-
 /// The corners of the windows, where a plate with sharp corners has no finite stress.
 std::vector<GridPoint> cornersOf(const GirdleOutline& outline) {
     std::vector<GridPoint> list;
@@ -60,8 +49,8 @@ public:
         Condensation out{{}, {}, m_grid, {}, m_held};
         const auto nuts = static_cast<Eigen::Index>(m_setting.nuts.size());
         const Eigen::MatrixXd all2 = (held.reactions + held.reactions.transpose()) / 2;
-        putInSeries(all2.topLeftCorner(nuts, nuts), m_setting.springs, out.held);
-        Eigen::MatrixXd freePlate = Eigen::MatrixXd::Zero(nuts, nuts);
+        out.held.plate = all2.topLeftCorner(nuts, nuts);
+        out.free.plate = Eigen::MatrixXd::Zero(nuts, nuts);
         Eigen::MatrixXd freeField;
         if (nuts > 2) {
             // With the rail free its fasteners follow: they settle where nothing pulls at them.
@@ -69,12 +58,11 @@ public:
             const Eigen::MatrixXd follow =
                 -all2.bottomRightCorner(rail, rail).ldlt().solve(all2.bottomLeftCorner(rail, nuts));
             const Eigen::MatrixXd k = all2.topLeftCorner(nuts, nuts) + all2.topRightCorner(nuts, rail) * follow;
-            freePlate = (k + k.transpose()) / 2;
+            out.free.plate = (k + k.transpose()) / 2;
             freeField = held.field.leftCols(nuts) + held.field.rightCols(rail) * follow;
         } else {
             freeField = tipping();
         }
-        putInSeries(freePlate, m_setting.springs, out.free);
         const auto cells = cellsToLookAt(out.looks);
         finish(out.held, held.field.leftCols(nuts), cells);
         finish(out.free, freeField, cells);
@@ -204,6 +192,16 @@ private:
 
 Result<Condensation> condense(const Setting& setting) {
     return Condensing(setting).run();
+}
+
+/// With the springs S and the condensed plate P: F = S·(S + P)⁻¹·P·r, and the plate's own heights (S + P)⁻¹·S·r. The
+/// sum is definite even where the plate is free to move.
+Series inSeries(const Eigen::MatrixXd& plate, const Eigen::VectorXd& springs) {
+    Eigen::MatrixXd sum = plate;
+    sum.diagonal() += springs;
+    const Eigen::LLT<Eigen::MatrixXd> factors(sum);
+    const Eigen::MatrixXd k = springs.asDiagonal() * factors.solve(plate);
+    return {(k + k.transpose()) / 2, factors.solve(Eigen::MatrixXd(springs.asDiagonal()))};
 }
 
 } // namespace caprail::load

@@ -13,7 +13,6 @@ using RowMajor = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::Ro
 struct Setting {
     GirdleOutline outline;
     std::vector<GridPoint> nuts;
-    Eigen::VectorXd springs;          ///< stud and cap, one per nut
     std::vector<GridPoint> fasteners; ///< of the rail, under the plate
     double fastenerWasher = 0;        ///< radius around a rail fastener
     double longestCell = 0;
@@ -23,8 +22,7 @@ struct Setting {
 
 struct Condensation {
     struct Mode {
-        RowMajor stiffness;         ///< K with the springs in series
-        RowMajor heights;           ///< of the plate at the nuts, for unit residuals
+        Eigen::MatrixXd plate;      ///< the forces at the nuts, for unit heights of the plate there
         Eigen::MatrixXd deflection; ///< at all nodes, for unit heights at the nuts
         Eigen::MatrixXd moments;    ///< three rows per look, Mx, My, Mxy in N, for unit heights at the nuts
     };
@@ -37,5 +35,13 @@ struct Condensation {
 /// Refuses a nut without metal under it, fewer than three rail fasteners with metal under them, and a plate of which a
 /// part hangs on nothing.
 Result<Condensation> condense(const Setting& setting);
+
+/// A condensed plate on its springs.
+struct Series {
+    RowMajor stiffness; ///< K with the springs in series
+    RowMajor heights;   ///< of the plate at the nuts, for unit residuals
+};
+/// `springs`: stud and cap, one per nut, N/mm, each above zero.
+Series inSeries(const Eigen::MatrixXd& plate, const Eigen::VectorXd& springs);
 
 } // namespace caprail::load

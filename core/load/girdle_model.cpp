@@ -12,13 +12,20 @@ namespace caprail {
 using load::GridPoint;
 using load::RowMajor;
 
-struct GirdleModel::Condensed : load::Condensation {
+struct load::SolvedPlate : load::Condensation {
     std::vector<Position> places;
-    std::vector<Position> springsNotKnown;
     std::vector<PlanPoint> railFasteners;
     double thickness = 0; ///< mm
     bool isRailAssumed = false;
+    bool isShapeAssumed = false;
     [[nodiscard]] const Mode& mode(Rail rail) const { return rail == Rail::held ? held : free; }
+};
+
+struct load::SprungPlate {
+    std::shared_ptr<const SolvedPlate> plate;
+    Series held, free;
+    std::vector<Position> springsNotKnown;
+    [[nodiscard]] const Series& series(Rail rail) const { return rail == Rail::held ? held : free; }
 };
 
 namespace {
@@ -55,11 +62,8 @@ std::vector<GridPoint> fastenersUnder(const EngineLayout& layout, const GirdleOu
     for (const PlanPoint point : points) {
         const double x = inMillimetres(point.x);
         const double y = inMillimetres(point.y);
-        const PlanBox& plate = outline.plate;
-        const bool isUnder = x > plate.x1 && x < plate.x2 && y > plate.y1 && y < plate.y2;
-        const bool isCutAway =
-            outline.cutout && std::hypot(x - outline.cutout->x, y - outline.cutout->y) <= outline.cutout->radius;
-        if (isUnder && !isCutAway) {
+        const PlanDisc& cutout = outline.cutout;
+        if (outline.plate.contains(x, y) && std::hypot(x - cutout.x, y - cutout.y) > cutout.radius) {
             list.push_back({x, y});
         }
     }
@@ -118,28 +122,13 @@ Result<Prepared> prepare(const EngineLayout& layout, const GirdlePlate& plate, i
 
 } // namespace
 
-Result<GirdleModel> GirdleModel::from(const EngineLayout& layout, const GirdlePlate& plate, int panFasteners,
-                                      const std::vector<std::optional<double>>& springs,
-                                      std::optional<Length> longestCell) {
-    auto prepared = prepare(layout, plate, panFasteners, longestCell);
+Result<SolvedGirdle> SolvedGirdle::from(const EngineLayout& layout, const GirdlePlate& plate, int panFasteners,
+                                        std::optional<Length> longestCell) {
+    const auto prepared = prepare(layout, plate, panFasteners, longestCell);
     if (!prepared) {
         return tl::unexpected(prepared.error());
     }
-    load::Setting& setting = prepared->setting;
-    const std::vector<Position> places = layout.positions();
-    std::vector<Position> notKnown;
-    setting.springs.resize(static_cast<Eigen::Index>(places.size()));
-    for (std::size_t i = 0; i < places.size(); ++i) {
-        const std::optional<double> given = i < springs.size() ? springs[i] : std::nullopt;
-        if (given && !(*given > 0)) {
-            return refuse(Core::say("The stud and cap at %1 need a stiffness above nothing.", describe(places[i])));
-        }
-        if (!given) {
-            notKnown.push_back(places[i]);
-        }
-        setting.springs[static_cast<Eigen::Index>(i)] = given.value_or(stiffnessNotKnown);
-    }
-    auto condensation = load::condense(setting);
+    auto condensation = load::condense(prepared->setting);
     if (!condensation) {
         return tl::unexpected(condensation.error());
     }
@@ -147,48 +136,74 @@ Result<GirdleModel> GirdleModel::from(const EngineLayout& layout, const GirdlePl
     for (const GridPoint& f : condensation->fasteners) {
         fasteners.push_back({millimetres(f.x), millimetres(f.y)});
     }
-    return GirdleModel(std::make_shared<const Condensed>(
-        Condensed{*std::move(condensation), places, std::move(notKnown), std::move(fasteners),
-                  inMillimetres(plate.thickness), prepared->isRailAssumed}));
+    const GirdleShape& shape = plate.shape;
+    return SolvedGirdle(std::make_shared<const load::SolvedPlate>(load::SolvedPlate{
+        *std::move(condensation), layout.positions(), std::move(fasteners), inMillimetres(plate.thickness),
+        prepared->isRailAssumed, !shape.windowAlong || !shape.windowAcross || !shape.overhang}));
 }
 
+Result<GirdleModel> SolvedGirdle::withSprings(const Springs& springs) const {
+    const std::vector<Position>& places = m_plate->places;
+    std::vector<Position> notKnown;
+    Eigen::VectorXd rates(static_cast<Eigen::Index>(places.size()));
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const std::optional<Stiffness> given = i < springs.size() ? springs[i] : std::nullopt;
+        if (given && *given <= Stiffness()) {
+            return refuse(Core::say("The stud and cap at %1 need a stiffness above nothing.", describe(places[i])));
+        }
+        if (!given) {
+            notKnown.push_back(places[i]);
+        }
+        rates[static_cast<Eigen::Index>(i)] = inNewtonsPerMillimetre(given.value_or(stiffnessNotKnown));
+    }
+    return GirdleModel(std::make_shared<const load::SprungPlate>(
+        load::SprungPlate{m_plate, load::inSeries(m_plate->held.plate, rates),
+                          load::inSeries(m_plate->free.plate, rates), std::move(notKnown)}));
+}
+
+const load::SolvedPlate& GirdleModel::plate() const {
+    return *m_sprung->plate;
+}
 const std::vector<Position>& GirdleModel::places() const {
-    return m_condensed->places;
+    return plate().places;
 }
 const std::vector<Position>& GirdleModel::springsNotKnown() const {
-    return m_condensed->springsNotKnown;
+    return m_sprung->springsNotKnown;
 }
 const std::vector<PlanPoint>& GirdleModel::railFasteners() const {
-    return m_condensed->railFasteners;
+    return plate().railFasteners;
 }
 bool GirdleModel::isRailAssumed() const {
-    return m_condensed->isRailAssumed;
+    return plate().isRailAssumed;
+}
+bool GirdleModel::isShapeAssumed() const {
+    return plate().isShapeAssumed;
 }
 
 std::span<const double> GirdleModel::stiffness(Rail rail) const {
-    const RowMajor& k = m_condensed->mode(rail).stiffness;
+    const RowMajor& k = m_sprung->series(rail).stiffness;
     return {k.data(), static_cast<std::size_t>(k.size())};
 }
 
-double GirdleModel::stiffness(Rail rail, std::size_t row, std::size_t column) const {
-    return stiffness(rail)[row * places().size() + column];
+Stiffness GirdleModel::stiffness(Rail rail, std::size_t row, std::size_t column) const {
+    return newtonsPerMillimetre(stiffness(rail)[row * places().size() + column]);
 }
 
 std::vector<Force> GirdleModel::forces(std::span<const Length> residuals, Rail rail) const {
-    return asForces(m_condensed->mode(rail).stiffness * asVector(residuals));
+    return asForces(m_sprung->series(rail).stiffness * asVector(residuals));
 }
 
 GirdleLoad GirdleModel::load(std::span<const Length> residuals, Rail rail) const {
-    const load::Condensation::Mode& mode = m_condensed->mode(rail);
+    const load::Series& series = m_sprung->series(rail);
     const Eigen::VectorXd r = asVector(residuals);
-    const Eigen::VectorXd force = mode.stiffness * r;
+    const Eigen::VectorXd force = series.stiffness * r;
     GirdleLoad out;
     out.force = asForces(force);
     out.energy = 0.5 * force.dot(r) * 1e-3;
-    const Eigen::VectorXd moments = mode.moments * (mode.heights * r);
+    const Eigen::VectorXd moments = plate().mode(rail).moments * (series.heights * r);
     double largest = -1;
     std::size_t at = 0;
-    for (std::size_t k = 0; k < m_condensed->looks.size(); ++k) {
+    for (std::size_t k = 0; k < plate().looks.size(); ++k) {
         const auto row = static_cast<Eigen::Index>(3 * k);
         const double middle = (moments[row] + moments[row + 1]) / 2;
         const double reach = std::hypot((moments[row] - moments[row + 1]) / 2, moments[row + 2]);
@@ -197,24 +212,24 @@ GirdleLoad GirdleModel::load(std::span<const Length> residuals, Rail rail) const
             at = k;
         }
     }
-    const double t = m_condensed->thickness;
+    const double t = plate().thickness;
     if (largest >= 0) {
         out.largestStress = megapascals(6 * largest / (t * t));
-        out.where = {millimetres(m_condensed->looks[at].x), millimetres(m_condensed->looks[at].y)};
+        out.where = {millimetres(plate().looks[at].x), millimetres(plate().looks[at].y)};
     }
     return out;
 }
 
 std::vector<Force> GirdleModel::uncertainty(std::span<const Length> expanded, Rail rail) const {
-    const RowMajor& k = m_condensed->mode(rail).stiffness;
+    const RowMajor& k = m_sprung->series(rail).stiffness;
     const Eigen::VectorXd u = asVector(expanded);
     return asForces((k.array().square().matrix() * u.array().square().matrix()).array().sqrt().matrix());
 }
 
 DeflectionMap GirdleModel::deflections(std::span<const Length> residuals, Rail rail) const {
-    const load::Condensation::Mode& mode = m_condensed->mode(rail);
-    const Eigen::VectorXd nodes = mode.deflection * (mode.heights * asVector(residuals));
-    const load::PlateGrid& grid = m_condensed->grid;
+    const Eigen::VectorXd nodes =
+        plate().mode(rail).deflection * (m_sprung->series(rail).heights * asVector(residuals));
+    const load::PlateGrid& grid = plate().grid;
     DeflectionMap map{grid.x(), grid.y(), {}};
     for (std::size_t j = 0; j < map.y.size(); ++j) {
         for (std::size_t i = 0; i < map.x.size(); ++i) {

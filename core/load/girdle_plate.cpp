@@ -33,14 +33,14 @@ Elasticity elasticityOf(PlateMetal metal) {
     return {psi(30.0e6), 0.292};
 }
 
-Result<double> studAndCap(Force preload, Length stretch, double jointShare) {
+Result<Stiffness> studAndCap(Force preload, Length stretch, double jointShare) {
     if (preload <= Force() || stretch <= Length()) {
         return refuse(Core::say("A stud's stiffness needs a preload and its stretch, both above nothing."));
     }
     if (!(jointShare >= 0.05 && jointShare <= 0.95)) {
         return refuse(Core::say("The joint's share of a stud must be from 0.05 to 0.95; 0.15 to 0.32 is usual."));
     }
-    return inNewtons(preload) / inMillimetres(stretch) / jointShare;
+    return newtonsPerMillimetre(inNewtons(preload) / inMillimetres(stretch) / jointShare);
 }
 
 } // namespace caprail

@@ -34,21 +34,12 @@ struct Elasticity {
 /// A-5, from memory).
 Elasticity elasticityOf(PlateMetal metal);
 
-/// A stiffness is held as a plain figure in N/mm; 1 lbf per thou = 175.127 N/mm.
-inline constexpr double newtonsPerMillimetreInPoundPerThou = newtonsPerPoundForce / 0.0254;
-constexpr double inPoundsPerThou(double newtonsPerMillimetre) {
-    return newtonsPerMillimetre / newtonsPerMillimetreInPoundPerThou;
-}
-constexpr double poundsPerThou(double n) {
-    return n * newtonsPerMillimetreInPoundPerThou;
-}
-
-/// What stud and cap are taken for where nobody knows their stretch, N/mm: stiffer than a main stud with its cap is, so
-/// the loads come out rather too large than too small. Common practice, no source.
-inline constexpr double stiffnessNotKnown = poundsPerThou(10'000);
-/// Stud and cap as a spring, N/mm: the stud's own stiffness F/δ from its stretch at a preload, and what it clamps
+/// What stud and cap are taken for where nobody knows their stretch: stiffer than a main stud with its cap is, so the
+/// loads come out rather too large than too small. Common practice, no source.
+inline constexpr Stiffness stiffnessNotKnown = poundsPerThou(10'000);
+/// Stud and cap as a spring: the stud's own stiffness F/δ from its stretch at a preload, and what it clamps
 /// beside it: k_stud/C with the joint's share C = k_stud/(k_stud + k_clamped) (Shigley, chapter 8). Refuses a preload
 /// or a stretch that is not above zero, and C outside 0.05 to 0.95.
-Result<double> studAndCap(Force preload, Length stretch, double jointShare);
+Result<Stiffness> studAndCap(Force preload, Length stretch, double jointShare);
 
 } // namespace caprail

@@ -64,22 +64,15 @@ std::vector<double> divided(std::vector<double> lines, double longest) {
     return out;
 }
 
-bool isWithin(const PlanBox& box, double x, double y) {
-    return x > box.x1 && x < box.x2 && y > box.y1 && y < box.y2;
-}
-
 double metalIn(const GirdleOutline& outline, double x1, double x2, double y1, double y2) {
     const double x = (x1 + x2) / 2;
     const double y = (y1 + y2) / 2;
     for (const PlanBox& window : outline.windows) {
-        if (isWithin(window, x, y)) {
+        if (window.contains(x, y)) {
             return 0;
         }
     }
-    if (!outline.cutout) {
-        return 1;
-    }
-    const PlanDisc& disc = *outline.cutout;
+    const PlanDisc& disc = outline.cutout;
     if (std::hypot(x - disc.x, y - disc.y) > disc.radius + std::hypot(x2 - x1, y2 - y1)) {
         return 1;
     }
@@ -155,9 +148,7 @@ FittedGrid fitGrid(const GirdleOutline& outline, const std::vector<GridPoint>& n
         addLine(x, nut.x);
         addLine(y, nut.y);
     }
-    if (outline.cutout) {
-        refineAt(*outline.cutout, outline.plate, x, y);
-    }
+    refineAt(outline.cutout, outline.plate, x, y);
     std::vector<GridPoint> placed;
     for (const GridPoint& fastener : fasteners) {
         placed.push_back({lineFor(x, fastener.x, snap), lineFor(y, fastener.y, snap)});

@@ -120,7 +120,7 @@ std::vector<BudgetRow> UncertaintyBudget::rows(const Units& units) const {
         row.degreesOfFreedom = freedomText(term.degreesOfFreedom);
         row.correlatedWith = term.correlatedWith;
         row.shareOfVariance = whole > 0 ? value * with / whole : 0;
-        row.share = formatNumber(row.shareOfVariance * 100, 0, units.decimalMark) + " %";
+        row.share = formatPercent(row.shareOfVariance, units);
         table.push_back(std::move(row));
     }
     return table;

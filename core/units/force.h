@@ -29,4 +29,17 @@ constexpr Stress psi(double n) { return Stress(toNearest(n * pascalsPerPsi / 1'0
 constexpr double inMegapascals(Stress s) { return static_cast<double>(s.value()) / 1'000.0; }
 constexpr double inPsi(Stress s) { return static_cast<double>(s.value()) * 1'000.0 / pascalsPerPsi; }
 
+struct StiffnessTag;
+/// A spring rate in whole newtons per metre: 1 lbf/in is 175.127 N/m, 1 lbf/thou a thousand times that.
+using Stiffness = Quantity<StiffnessTag>;
+
+constexpr Stiffness newtonsPerMillimetre(double n) { return Stiffness(toNearest(n * 1'000.0)); }
+constexpr Stiffness poundsPerThou(double n) { return Stiffness(toNearest(n * 1e3 * newtonsPerPoundForce / 0.0254)); }
+constexpr Stiffness millionPoundsPerInch(double n) { return poundsPerThou(n * 1e3); }
+constexpr double inNewtonsPerMillimetre(Stiffness s) { return static_cast<double>(s.value()) / 1'000.0; }
+constexpr double inPoundsPerThou(Stiffness s) {
+    return static_cast<double>(s.value()) * 0.0254 / newtonsPerPoundForce / 1e3;
+}
+constexpr double inMillionPoundsPerInch(Stiffness s) { return inPoundsPerThou(s) / 1e3; }
+
 } // namespace caprail

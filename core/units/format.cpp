@@ -164,6 +164,27 @@ std::string format(Force f, const Units& units) {
                                           : formatNumber(inKilonewtons(f), 1, units.decimalMark) + " kN";
 }
 
+std::string format(Stress s, const Units& units, int decimalsOfMegapascal) {
+    return units.length == LengthUnit::inch
+               ? formatNumber(inPsi(s), 0, units.decimalMark) + " psi"
+               : formatNumber(inMegapascals(s), decimalsOfMegapascal, units.decimalMark) + " MPa";
+}
+
+std::string format(Stiffness s, const Units& units) {
+    const bool isInch = units.length == LengthUnit::inch;
+    const double rate = isInch ? inPoundsPerThou(s) : inNewtonsPerMillimetre(s) / 1'000.0;
+    return formatNumber(rate, std::abs(rate) < 1'000 ? 1 : 0, units.decimalMark) + (isInch ? " lbf/thou" : " kN/mm");
+}
+
+std::string formatFilm(Length l, const Units& units) {
+    return units.length == LengthUnit::inch ? formatNumber(inInches(l) * 1'000.0, 3, units.decimalMark) + " thou"
+                                            : formatNumber(inMillimetres(l) * 1'000.0, 1, units.decimalMark) + " µm";
+}
+
+std::string formatPercent(double share, const Units& units, int decimals) {
+    return formatNumber(share * 100.0, decimals, units.decimalMark) + " %";
+}
+
 std::string format(Angle a, const Units& units) { return formatNumber(inDegrees(a), 1, units.decimalMark) + "°"; }
 
 std::string format(Temperature t, const Units& units) {

@@ -52,6 +52,14 @@ std::string format(Band, const Units&);
 std::string format(Torque, const Units&);
 /// "10 500 lbf"; "46.7 kN", below one of it "850 N": after the length unit's system.
 std::string format(Force, const Units&);
+/// "120000 psi" or "830 MPa", likewise; with so many decimals of a megapascal: "8.8 MPa".
+std::string format(Stress, const Units&, int decimalsOfMegapascal = 0);
+/// "98.3 lbf/thou" or "17.2 kN/mm", likewise; from a thousand on in whole ones.
+std::string format(Stiffness, const Units&);
+/// An oil film, which is finer than any length that is measured: "0.083 thou" or "2.1 µm", likewise.
+std::string formatFilm(Length, const Units&);
+/// A share: "75 %".
+std::string formatPercent(double share, const Units&, int decimals = 0);
 /// "3.5°"
 std::string format(Angle, const Units&);
 /// "21.0 °C"

@@ -5,6 +5,7 @@
 #include <assessment/fastener_groups.h>
 #include <assessment/program_findings.h>
 #include <base/say.h>
+#include <cmath>
 
 namespace caprail {
 
@@ -25,33 +26,31 @@ std::optional<Force> preloadOf(const Facts& facts, Position place) {
     return judged ? std::optional(judged->preload) : std::nullopt;
 }
 
-double inNewtonsPerMillimetre(Stiffness s) {
-    return static_cast<double>(s.value()) / 1'000.0;
-}
+constexpr double middleJointShare = (usualJointShare.least + usualJointShare.most) / 2;
 
 /// Stud and cap side by side, from the dimensions of the joint, else from the stretch that the group specifies beside
 /// its torque and the share that a joint usually has.
-std::optional<double> springOf(const Facts& facts, Position place) {
+std::optional<Stiffness> springOf(const Facts& facts, Position place) {
     const auto* group = facts.groupOf(studUnder(facts, place));
     if (group == nullptr) {
         return {};
     }
     if (const auto joint = jointStiffness(group->what)) {
-        return inNewtonsPerMillimetre(joint->fastener) + inNewtonsPerMillimetre(joint->clamped);
+        return joint->fastener + joint->clamped;
     }
     const auto preload = preloadOf(facts, place);
     if (!preload || !group->what.stretch) {
         return {};
     }
-    const auto spring =
-        studAndCap(*preload, group->what.stretch->value, (usualJointShare.least + usualJointShare.most) / 2);
+    const auto spring = studAndCap(*preload, group->what.stretch->value, middleJointShare);
     return spring ? std::optional(*spring) : std::nullopt;
 }
 
 void fillResidual(PlaceLoad& at, const Assessment& assessment) {
     const Check* check = assessment.find("stack:" + code(at.place));
     if (check != nullptr && check->state == CheckState::stale) {
-        return; // its residual was true once
+        at.known = ResidualOf::stale;
+        return;
     }
     const auto stack = assessment.stacks.find(at.place);
     if (stack != assessment.stacks.end()) {
@@ -81,12 +80,49 @@ std::string list(const std::vector<Position>& places) {
     return text;
 }
 
-std::vector<std::string> assumptionsOf(const GirdleModel& model, const Facts& facts, const BlockLoad& load) {
+/// Whether the cutout at the oil pump's pickup takes metal from the plate.
+bool meetsCutout(const Facts& facts) {
+    const GirdleOutline outline = girdleOutline(*facts.layout, facts.girdleShape);
+    const PlanDisc& cutout = outline.cutout;
+    const double dx = cutout.x - std::clamp(cutout.x, outline.plate.x1, outline.plate.x2);
+    const double dy = cutout.y - std::clamp(cutout.y, outline.plate.y1, outline.plate.y2);
+    return std::hypot(dx, dy) < cutout.radius;
+}
+
+/// Where the spring is known by a stretch and the usual share of joints, and not by the joint's own dimensions.
+bool isByStretch(const Facts& facts, const GirdleModel& model) {
+    return std::ranges::any_of(model.places(), [&](Position p) {
+        const auto* group = facts.groupOf(studUnder(facts, p));
+        return group != nullptr && !jointStiffness(group->what) && springOf(facts, p);
+    });
+}
+
+void addAssumedSprings(std::vector<std::string>& said, const GirdleModel& model, const Facts& facts,
+                       const Units& units) {
+    if (!model.springsNotKnown().empty()) {
+        said.push_back(
+            Core::say("Where a main fastener has neither the dimensions of its joint nor a stretch beside its torque, "
+                      "at %1, stud and cap are taken for a spring of %2, which makes the loads rather too large "
+                      "(common practice, no source).",
+                      model.springsNotKnown().size() == model.places().size() ? Core::say("every place")
+                                                                              : list(model.springsNotKnown()),
+                      format(stiffnessNotKnown, units)));
+    }
+    if (isByStretch(facts, model)) {
+        said.push_back(
+            Core::say("Where only the stretch of a main fastener is known, its joint is taken to carry %1 of "
+                      "a load by the stud and the rest by what it clamps (common practice, no source).",
+                      formatPercent(middleJointShare, units)));
+    }
+}
+
+std::vector<std::string> assumptionsOf(const GirdleModel& model, const Facts& facts, const BlockLoad& load,
+                                       const Units& units) {
     std::vector<std::string> said{
         Core::say(
             "The girdle is taken for a thin elastic plate with sharp windows, flat before it was bolted down; the "
             "block for rigid."),
-        Core::say("The pan rail holds it at height zero at %1 fasteners; nuts pull it down onto the stacks.",
+        Core::say("The pan rail holds it at height zero at %1 points; nuts pull it down onto the stacks.",
                   model.railFasteners().size()),
         Core::say("The largest bending stress is that outside all washers and half a corner's radius away from the "
                   "corners of windows.")};
@@ -95,21 +131,19 @@ std::vector<std::string> assumptionsOf(const GirdleModel& model, const Facts& fa
     }
     if (model.isRailAssumed()) {
         said.push_back(Core::say("Too few pan rail fasteners lie under the plate as the layout is drawn: the rail is "
-                                 "taken to hold its four ends as well."));
+                                 "taken to hold its four ends as well, which are among these points."));
     }
-    if (!facts.girdleShape.windowAlong || !facts.girdleShape.windowAcross || !facts.girdleShape.overhang) {
+    if (model.isShapeAssumed()) {
         said.push_back(Core::say("What nobody measured of windows and overhang is in fair proportion to the layout, as "
                                  "drawn."));
     }
-    if (!model.springsNotKnown().empty()) {
+    if (meetsCutout(facts)) {
         said.push_back(
-            Core::say("Stud and cap are taken to give way by 1 thou under 10 000 lbf where neither the grip nor "
-                      "the stretch of the main fasteners is known, which makes the loads rather too large "
-                      "(common practice, no source)."));
+            Core::say("The cutout at the oil pump's pickup is in fair proportion to the layout, as drawn: it "
+                      "is not asked for."));
     }
-    const bool hasBare = std::any_of(load.places.begin(), load.places.end(),
-                                     [](const PlaceLoad& p) { return p.known == ResidualOf::bareGap; });
-    if (hasBare) {
+    addAssumedSprings(said, model, facts, units);
+    if (std::ranges::count(load.places, ResidualOf::bareGap, &PlaceLoad::known) > 0) {
         said.push_back(Core::say("Where no stack is built the nut is taken to draw the plate down by the whole gap."));
     }
     said.push_back(Core::say("The uncertainties of the residuals are taken as independent of each other."));
@@ -127,47 +161,41 @@ Result<GirdleInputs> girdleInputs(const Facts& facts) {
         return refuse(Core::say("The load in the block needs the girdle's thickness and metal: enter them with the "
                                 "layout under Engine."));
     }
-    GirdleInputs inputs{facts.layout->description(), *facts.girdlePlate, rowCount(facts, FastenerKind::panRail), {}};
-    for (const Position p : facts.layout->positions()) {
-        inputs.springs.push_back(springOf(facts, p));
-    }
-    return inputs;
+    return GirdleInputs{facts.layout->description(), *facts.girdlePlate, rowCount(facts, FastenerKind::panRail)};
 }
 
-const GirdleModel* GirdleModelKeeper::of(const Facts& facts) {
-    auto inputs = girdleInputs(facts);
+Result<SolvedGirdle> solvedGirdle(const GirdleInputs& inputs) {
+    const auto layout = EngineLayout::from(inputs.layout);
+    return layout ? SolvedGirdle::from(*layout, inputs.plate, inputs.panFasteners)
+                  : Result<SolvedGirdle>(tl::unexpected(layout.error()));
+}
+
+Springs springsUnder(const Facts& facts) {
+    Springs springs;
+    for (const Position p : facts.layout->positions()) {
+        springs.push_back(springOf(facts, p));
+    }
+    return springs;
+}
+
+Result<GirdleModel> girdleModel(const Facts& facts) {
+    const auto inputs = girdleInputs(facts);
     if (!inputs) {
-        m_inputs.reset();
-        m_model.reset();
-        m_problem = inputs.error().sentence;
+        return tl::unexpected(inputs.error());
+    }
+    const auto plate = solvedGirdle(*inputs);
+    return plate ? plate->withSprings(springsUnder(facts)) : Result<GirdleModel>(tl::unexpected(plate.error()));
+}
+
+const PlaceLoad* BlockLoad::largestAt(Rail rail) const {
+    if (!under(rail) || places.empty()) {
         return nullptr;
     }
-    if (m_inputs != *inputs) {
-        m_inputs = *inputs;
-        m_model.reset();
-        m_problem.clear();
-        auto model = GirdleModel::from(*facts.layout, inputs->plate, inputs->panFasteners, inputs->springs);
-        if (model) {
-            m_model = *std::move(model);
-        } else {
-            m_problem = model.error().sentence;
-        }
-    }
-    return m_model ? &*m_model : nullptr;
+    return &*std::ranges::max_element(
+        places, {}, [rail](const PlaceLoad& at) { return at.under(rail).value_or(Force()).magnitude(); });
 }
 
-std::optional<Force> BlockLoad::largest() const {
-    if (!held) {
-        return {};
-    }
-    Force most;
-    for (const Force f : held->force) {
-        most = std::max(most, f.magnitude());
-    }
-    return most;
-}
-
-BlockLoad blockLoad(const GirdleModel& model, const Facts& facts, const Assessment& assessment) {
+BlockLoad blockLoad(const GirdleModel& model, const Facts& facts, const Assessment& assessment, const Units& units) {
     BlockLoad load;
     std::vector<Length> residuals;
     std::vector<Length> uncertainties;
@@ -176,18 +204,17 @@ BlockLoad blockLoad(const GirdleModel& model, const Facts& facts, const Assessme
         PlaceLoad& at = load.places.emplace_back();
         at.place = p;
         fillResidual(at, assessment);
-        if (at.known == ResidualOf::nothing) {
+        if (!at.isKnown()) {
             load.missing.push_back(p);
         }
         isUncertaintyKnown = isUncertaintyKnown && at.uncertainty.has_value();
         residuals.push_back(at.residual);
         uncertainties.push_back(at.uncertainty.value_or(Length()));
     }
-    load.assumptions = assumptionsOf(model, facts, load);
+    load.assumptions = assumptionsOf(model, facts, load, units);
     if (!load.missing.empty()) {
-        load.assumptions.insert(
-            load.assumptions.begin(),
-            Core::say("No load is known yet: no gap is accepted, or the stack is stale, at %1.", list(load.missing)));
+        load.notKnown =
+            Core::say("No load is known yet: no gap is accepted, or the stack is stale, at %1.", list(load.missing));
         return load;
     }
     load.held = model.load(residuals, Rail::held);
@@ -215,7 +242,8 @@ std::string effectOnCap(const GirdleModel& model, const BlockLoad& now, Position
         return {};
     }
     const auto i = static_cast<std::size_t>(at - now.places.begin());
-    const Force then = *at->force + newtons(model.stiffness(Rail::held, i, i) * inMillimetres(change));
+    const Force then =
+        *at->force + newtons(inNewtonsPerMillimetre(model.stiffness(Rail::held, i, i)) * inMillimetres(change));
     const Force less = at->force->magnitude() - then.magnitude();
     if (less.magnitude() < newtons(0.5)) {
         return Core::say("leaves the load on the cap as it is");
@@ -235,10 +263,11 @@ void giveStiffness(PlanRequest& request, const GirdleModel& model) {
         }
         rows.push_back(static_cast<std::size_t>(at - model.places().begin()));
     }
+    const std::span<const double> all = model.stiffness(Rail::held);
     request.stiffness.clear();
     for (const std::size_t row : rows) {
         for (const std::size_t column : rows) {
-            request.stiffness.push_back(model.stiffness(Rail::held, row, column));
+            request.stiffness.push_back(all[row * model.places().size() + column]);
         }
     }
 }

@@ -8,33 +8,27 @@
 
 namespace caprail {
 
-/// All that the condensed plate of a record is made from.
+/// All that the plate of a record is solved from. What its studs are like is not among it: they are put in series.
 struct GirdleInputs {
     LayoutDescription layout;
     GirdlePlate plate;
     int panFasteners = 0;
-    std::vector<std::optional<double>> springs; ///< per place, N/mm
     friend bool operator==(const GirdleInputs&, const GirdleInputs&) = default;
 };
 /// Refuses, saying what to enter: a record without a layout, or whose girdle nobody described.
 Result<GirdleInputs> girdleInputs(const Facts& facts);
-
-/// Condenses the plate of a record once, and again only when what it is made from is another.
-class GirdleModelKeeper {
-public:
-    /// Null where there is none; `problem` says why.
-    const GirdleModel* of(const Facts& facts);
-    [[nodiscard]] const std::string& problem() const { return m_problem; }
-
-private:
-    std::optional<GirdleInputs> m_inputs;
-    std::optional<GirdleModel> m_model;
-    std::string m_problem;
-};
+/// Takes 100 to 200 ms. Refuses what SolvedGirdle refuses.
+Result<SolvedGirdle> solvedGirdle(const GirdleInputs& inputs);
+/// Stud and cap at each place of a record with a layout, as far as its groups describe them.
+Springs springsUnder(const Facts& facts);
+/// The model of a record, from the start: for who needs it once (the window has GirdleRunner). Refuses what the two
+/// above refuse.
+Result<GirdleModel> girdleModel(const Facts& facts);
 
 /// How the residual of a place is known.
 enum class ResidualOf {
-    nothing, ///< no gap is accepted, or the stack is stale
+    nothing, ///< no gap is accepted
+    stale,   ///< nor here: the stack was right once
     stack,   ///< the stack that was built
     bareGap  ///< no stack was built: the nut would draw the plate down by the whole gap
 };
@@ -48,19 +42,24 @@ struct PlaceLoad {
     std::optional<Force> force, forceFree; ///< rail held, rail free
     std::optional<Force> forceUncertainty; ///< rail held; none: not known
     std::optional<double> shareOfPreload;  ///< |force| over the main stud's preload; none: that is not known
+    [[nodiscard]] bool isKnown() const { return known == ResidualOf::stack || known == ResidualOf::bareGap; }
+    [[nodiscard]] const std::optional<Force>& under(Rail rail) const { return rail == Rail::held ? force : forceFree; }
 };
 
 struct BlockLoad {
-    std::vector<PlaceLoad> places;                      ///< in the order of the layout
-    std::vector<Position> missing;                      ///< places without a residual
-    std::optional<GirdleLoad> held, free;               ///< none while any is missing
-    std::vector<std::string> assumptions;               ///< sentences
-    [[nodiscard]] std::optional<Force> largest() const; ///< |force|, rail held
+    std::vector<PlaceLoad> places;        ///< in the order of the layout
+    std::vector<Position> missing;        ///< places without a residual
+    std::string notKnown;                 ///< the sentence that says so; empty: none is missing
+    std::optional<GirdleLoad> held, free; ///< none while any is missing
+    std::vector<std::string> assumptions; ///< sentences
+    [[nodiscard]] const std::optional<GirdleLoad>& under(Rail rail) const { return rail == Rail::held ? held : free; }
+    /// The place with the largest |force|, which is known; null while any is missing.
+    [[nodiscard]] const PlaceLoad* largestAt(Rail rail) const;
 };
 
 /// By what stands on the engine. `model` is that of the record. A place without an accepted gap, or whose stack is
-/// stale, is missing, and then no load is told anywhere.
-BlockLoad blockLoad(const GirdleModel& model, const Facts& facts, const Assessment& assessment);
+/// stale, is missing, and then no load is told anywhere. `units` are for its sentences.
+BlockLoad blockLoad(const GirdleModel& model, const Facts& facts, const Assessment& assessment, const Units& units);
 
 /// "takes 38 lbf off the cap", "puts 12 lbf more on the cap": what a change of one place's residual does to the load
 /// there, all others as they stand. Positive `change`: the stack gets lower.

@@ -46,8 +46,7 @@ std::vector<std::string> clampWorking(const Facts& facts, FastenerId f, const Un
         if (aimed) {
             const double share = inNewtons(clamp->value) / inNewtons(aimed->preload);
             lines.push_back("    " + Core::say("%1 of the %2 that its specification aims at",
-                                               formatNumber(share * 100, 0, units.decimalMark) + " %",
-                                               format(aimed->preload, units)));
+                                               formatPercent(share, units), format(aimed->preload, units)));
         }
     }
     return lines;

@@ -59,7 +59,7 @@ void addShareOfProof(GroupWorking& result, Torque torque, const Thread& thread, 
         result.missing.push_back(judged.error().sentence);
         return;
     }
-    const auto percent = [&](double share) { return formatNumber(share * 100.0, 0, units.decimalMark) + " %"; };
+    const auto percent = [&](double share) { return formatPercent(share, units); };
     addLines(result.lines,
              Core::say("Share of proof load: %1 (%2 to %3 with ± %4 % scatter)", percent(judged->share.nominal),
                        percent(judged->share.low), percent(judged->share.high), scatterPercent),

@@ -1898,6 +1898,14 @@ Erstellt mit:</translation>
         <source>puts %1 more on the cap</source>
         <translation>bringt %1 mehr auf den Deckel</translation>
     </message>
+    <message>
+        <source>Least film by the charts of Raimondi and Boyd for a steady load, with the same load and width at every bearing, the oil as warm as the block, its viscosity by ASTM D341. An engine&apos;s load turns and hammers: advice, no verdict.</source>
+        <translation>Kleinste Filmdicke nach den Diagrammen von Raimondi und Boyd bei ruhender Last, mit gleicher Last und Breite an jedem Lager, das Öl so warm wie der Block, seine Viskosität nach ASTM D341. Die Last im Motor läuft um und schlägt: ein Rat, kein Urteil.</translation>
+    </message>
+    <message>
+        <source>A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is known, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored.</source>
+        <translation>Ein Ausblick mit α·D·ΔT, die Lagerschalen mit ihren Stahlrücken, wo ihre Dicke bekannt ist; übliche Praxis, ohne Quelle: dass ein Lagerdeckel aus anderem Metall sein kann, bleibt außer Acht. Kein Urteil, nicht gespeichert.</translation>
+    </message>
 </context>
 <context>
     <name>DeflectionChartText</name>
@@ -1961,10 +1969,6 @@ Erstellt mit:</translation>
         <translation>keine Kalibrierung im Protokoll</translation>
     </message>
     <message>
-        <source>, then %1</source>
-        <translation>, dann %1</translation>
-    </message>
-    <message>
         <source>stretch %1</source>
         <translation>Längung %1</translation>
     </message>
@@ -1979,38 +1983,6 @@ Erstellt mit:</translation>
     <message>
         <source>Specified: %1</source>
         <translation>Vorgegeben: %1</translation>
-    </message>
-    <message>
-        <source>, in steps of %1</source>
-        <translation>, in Schritten von %1</translation>
-    </message>
-    <message>
-        <source> (says %1)</source>
-        <translation> (sagt %1)</translation>
-    </message>
-    <message>
-        <source> moved %1.</source>
-        <translation> drehte sich um %1 weiter.</translation>
-    </message>
-    <message>
-        <source> moved.</source>
-        <translation> drehte sich weiter.</translation>
-    </message>
-    <message>
-        <source> The gap at %1 now lies between %2 and %3.</source>
-        <translation> Das Spaltmaß an %1 liegt jetzt zwischen %2 und %3.</translation>
-    </message>
-    <message>
-        <source> Stale by it: %1</source>
-        <translation> Dadurch veraltet: %1</translation>
-    </message>
-    <message>
-        <source> and %1 more.</source>
-        <translation> und %1 weitere.</translation>
-    </message>
-    <message>
-        <source> It must hold in a later round.</source>
-        <translation> Sie muss in einer späteren Runde halten.</translation>
     </message>
     <message>
         <source>loose</source>
@@ -2049,10 +2021,6 @@ Erstellt mit:</translation>
         <translation>Markierung steht gleich</translation>
     </message>
     <message>
-        <source>, used once</source>
-        <translation>, nur einmal zu verwenden</translation>
-    </message>
-    <message>
         <source>in this group</source>
         <translation>in dieser Gruppe</translation>
     </message>
@@ -2075,6 +2043,46 @@ Erstellt mit:</translation>
     <message>
         <source>no calibration date given</source>
         <translation>kein Kalibrierdatum angegeben</translation>
+    </message>
+    <message>
+        <source>%1, then %2</source>
+        <translation>%1, dann %2</translation>
+    </message>
+    <message>
+        <source>%1, in steps of %2</source>
+        <translation>%1, in Schritten von %2</translation>
+    </message>
+    <message>
+        <source>used once</source>
+        <translation>nur einmal zu verwenden</translation>
+    </message>
+    <message>
+        <source>%1 (says %2)</source>
+        <translation>%1 (sagt %2)</translation>
+    </message>
+    <message>
+        <source>%1 moved %2.</source>
+        <translation>%1 drehte sich um %2 weiter.</translation>
+    </message>
+    <message>
+        <source>%1 moved.</source>
+        <translation>%1 drehte sich weiter.</translation>
+    </message>
+    <message>
+        <source>The gap at %1 now lies between %2 and %3.</source>
+        <translation>Das Spaltmaß an %1 liegt jetzt zwischen %2 und %3.</translation>
+    </message>
+    <message>
+        <source>Stale by it: %1 and %2 more.</source>
+        <translation>Dadurch veraltet: %1 und %2 weitere.</translation>
+    </message>
+    <message>
+        <source>Stale by it: %1.</source>
+        <translation>Dadurch veraltet: %1.</translation>
+    </message>
+    <message>
+        <source>It must hold in a later round.</source>
+        <translation>Sie muss in einer späteren Runde halten.</translation>
     </message>
 </context>
 <context>
@@ -2131,10 +2139,6 @@ Erstellt mit:</translation>
         <translation>kleinste Filmdicke</translation>
     </message>
     <message>
-        <source>bearings, warm</source>
-        <translation>Lager, warm</translation>
-    </message>
-    <message>
         <source>%1: film %2 at a clearance of %3</source>
         <translation>%1: Film %2 bei einem Spiel von %3</translation>
     </message>
@@ -2143,8 +2147,24 @@ Erstellt mit:</translation>
         <translation>Spiel, warm</translation>
     </message>
     <message>
-        <source>The least oil film over the clearance, with %1 bearings on the curve.</source>
-        <translation>Die kleinste Dicke des Schmierfilms über dem Spiel, mit %1 Lagern auf der Kurve.</translation>
+        <source>least film, mains</source>
+        <translation>kleinste Filmdicke, Hauptlager</translation>
+    </message>
+    <message>
+        <source>mains, warm</source>
+        <translation>Hauptlager, warm</translation>
+    </message>
+    <message>
+        <source>least film, rods</source>
+        <translation>kleinste Filmdicke, Pleuellager</translation>
+    </message>
+    <message>
+        <source>rods, warm</source>
+        <translation>Pleuellager, warm</translation>
+    </message>
+    <message>
+        <source>The least oil film over the clearance, with %1 bearings on the curves.</source>
+        <translation>Die kleinste Dicke des Schmierfilms über dem Spiel, mit %1 Lagern auf den Kurven.</translation>
     </message>
 </context>
 <context>
@@ -2199,40 +2219,12 @@ Erstellt mit:</translation>
         <translation>%1 von %2 Spaltmaßen angenommen</translation>
     </message>
     <message>
-        <source> · spread %1 (%2 to %3)</source>
-        <translation> · Spannweite %1 (%2 bis %3)</translation>
-    </message>
-    <message>
-        <source> · repeatability s = %1</source>
-        <translation> · Wiederholbarkeit s = %1</translation>
-    </message>
-    <message>
-        <source> · local up to %1 at %2</source>
-        <translation> · örtlich bis %1 an %2</translation>
-    </message>
-    <message>
         <source>Nothing to plan yet: the plan begins with the first accepted gap.</source>
         <translation>Noch nichts zu planen: der Plan beginnt mit dem ersten angenommenen Spaltmaß.</translation>
     </message>
     <message>
         <source>The kit is empty: add its shims first (Alt+2).</source>
         <translation>Der Satz ist leer: zuerst seine Distanzscheiben eintragen (Alt+2).</translation>
-    </message>
-    <message>
-        <source>Proven best: </source>
-        <translation>Nachweislich das Beste: </translation>
-    </message>
-    <message>
-        <source>Best found so far: </source>
-        <translation>Bisher das Beste: </translation>
-    </message>
-    <message>
-        <source>%1 of %2 in band, %3 shims, largest residual %4</source>
-        <translation>%1 von %2 im Band, %3 Distanzscheiben, größtes Restmaß %4</translation>
-    </message>
-    <message>
-        <source> (%1 ms).</source>
-        <translation> (%1 ms).</translation>
     </message>
     <message>
         <source>… and %1 more: see the drawing.</source>
@@ -2243,44 +2235,8 @@ Erstellt mit:</translation>
         <translation>%1 ist nicht zu erreichen: am nächsten %2, Restmaß %3.</translation>
     </message>
     <message>
-        <source> Buy a shim of %1.</source>
-        <translation> Eine Distanzscheibe von %1 kaufen.</translation>
-    </message>
-    <message>
-        <source> Or lap %1 from %2 to %3.</source>
-        <translation> Oder %1 von %2 auf %3 läppen.</translation>
-    </message>
-    <message>
         <source>The stacks as built are as good as the best plan.</source>
         <translation>Die aufgebauten Stapel sind so gut wie der beste Plan.</translation>
-    </message>
-    <message>
-        <source>As built: %1 in band, %2 shims</source>
-        <translation>Wie aufgebaut: %1 im Band, %2 Distanzscheiben</translation>
-    </message>
-    <message>
-        <source>, largest residual %1</source>
-        <translation>, größtes Restmaß %1</translation>
-    </message>
-    <message>
-        <source> The plan has %1 more in band.</source>
-        <translation> Der Plan hat %1 mehr im Band.</translation>
-    </message>
-    <message>
-        <source> The plan saves one shim.</source>
-        <translation> Der Plan spart eine Distanzscheibe.</translation>
-    </message>
-    <message>
-        <source> The plan saves %1 shims.</source>
-        <translation> Der Plan spart %1 Distanzscheiben.</translation>
-    </message>
-    <message>
-        <source> The plan&apos;s largest residual is %1 smaller.</source>
-        <translation> Das größte Restmaß des Plans ist um %1 kleiner.</translation>
-    </message>
-    <message>
-        <source> The plan&apos;s residuals add up to %1 less.</source>
-        <translation> Die Restmaße des Plans sind zusammen um %1 kleiner.</translation>
     </message>
     <message>
         <source>not read yet</source>
@@ -2295,18 +2251,6 @@ Erstellt mit:</translation>
         <translation>noch nicht angenommen</translation>
     </message>
     <message>
-        <source> · one reading</source>
-        <translation> · eine Ablesung</translation>
-    </message>
-    <message>
-        <source> · %1 readings within %2, s = %3</source>
-        <translation> · %1 Ablesungen innerhalb %2, s = %3</translation>
-    </message>
-    <message>
-        <source> · expected %1 after what moved</source>
-        <translation> · erwartet %1 nach dem, was sich weiterdrehte</translation>
-    </message>
-    <message>
         <source>no residual band is set, the usual %1 to %2 is taken</source>
         <translation>kein Band für das Restmaß festgelegt, es gilt das übliche von %1 bis %2</translation>
     </message>
@@ -2315,20 +2259,8 @@ Erstellt mit:</translation>
         <translation>Es ist kein Band für das Restmaß festgelegt: es gilt das übliche von %1 bis %2 (gängige Praxis, ohne Quelle). Das Band „residual“ an der Station Motor festlegen.</translation>
     </message>
     <message>
-        <source>. No plan can have more than %1 in band, nor then fewer than %2 shims: this is at least %3 % of what can be</source>
-        <translation>. Kein Plan kann mehr als %1 im Band haben, noch dann weniger als %2 Distanzscheiben: Das sind mindestens %3 % des Möglichen</translation>
-    </message>
-    <message>
-        <source>. No plan has more in band, nor as many with fewer shims; only the residuals may still be bettered</source>
-        <translation>. Kein Plan hat mehr im Band, auch nicht ebenso viele mit weniger Distanzscheiben; nur die Restmaße lassen sich vielleicht noch verbessern</translation>
-    </message>
-    <message>
         <source>%1 is not met by the plan found so far: nearest %2, residual %3.</source>
         <translation>%1 erreicht der bisher gefundene Plan nicht: am nächsten %2, Restmaß %3.</translation>
-    </message>
-    <message>
-        <source> More shims than the rules allow in one stack: %1.</source>
-        <translation> Mehr Distanzscheiben in einem Stapel, als die Regeln erlauben: %1.</translation>
     </message>
     <message>
         <source>The stacks as built are better than the plan found so far.</source>
@@ -2367,18 +2299,6 @@ Erstellt mit:</translation>
         <translation>Jeder Stapel steht und bleibt: es gibt nichts zu planen.</translation>
     </message>
     <message>
-        <source>%1 stacks stand and stay; the plan is for the other %2. </source>
-        <translation>%1 Stapel stehen und bleiben; der Plan gilt den übrigen %2. </translation>
-    </message>
-    <message>
-        <source>, largest load %1</source>
-        <translation>, größte Last %1</translation>
-    </message>
-    <message>
-        <source> The plan&apos;s largest load is %1 smaller.</source>
-        <translation> Die größte Last des Plans ist um %1 kleiner.</translation>
-    </message>
-    <message>
         <source>up</source>
         <translation>hoch</translation>
     </message>
@@ -2397,6 +2317,120 @@ Erstellt mit:</translation>
     <message>
         <source>Rings: the residual of the stack. Thin: in its band, %1 to %2 · disc with rays: proud of it · dashed ring: loose</source>
         <translation>Ringe: das Restmaß des Stapels. Dünn: im Band, %1 bis %2 · Scheibe mit Strahlen: zu hoch · gestrichelter Ring: lose</translation>
+    </message>
+    <message>
+        <source>spread %1 (%2 to %3)</source>
+        <translation>Spannweite %1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>repeatability s = %1</source>
+        <translation>Wiederholbarkeit s = %1</translation>
+    </message>
+    <message>
+        <source>local up to %1 at %2</source>
+        <translation>örtlich bis %1 an %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 in band</source>
+        <translation>%1 von %2 im Band</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n shims</source>
+        <translation>
+            <numerusform>%n Distanzscheibe</numerusform>
+            <numerusform>%n Distanzscheiben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>largest residual %1</source>
+        <translation>größtes Restmaß %1</translation>
+    </message>
+    <message>
+        <source>largest load %1</source>
+        <translation>größte Last %1</translation>
+    </message>
+    <message>
+        <source>No plan can have more than %1 in band, nor then fewer than %2 shims: this is at least %3 % of what can be.</source>
+        <translation>Kein Plan kann mehr als %1 im Band haben, noch dann weniger als %2 Distanzscheiben: Das sind mindestens %3 % des Möglichen.</translation>
+    </message>
+    <message>
+        <source>No plan has more in band, nor as many with fewer shims; only the residuals may still be bettered.</source>
+        <translation>Kein Plan hat mehr im Band, noch ebenso viele mit weniger Distanzscheiben; nur die Restmaße lassen sich vielleicht noch verbessern.</translation>
+    </message>
+    <message>
+        <source>%1 stacks stand and stay; the plan is for the other %2.</source>
+        <translation>%1 Stapel stehen und bleiben; der Plan gilt den übrigen %2.</translation>
+    </message>
+    <message>
+        <source>Proven best: %1 (%2 ms).</source>
+        <translation>Nachweislich das Beste: %1 (%2 ms).</translation>
+    </message>
+    <message>
+        <source>Best found so far: %1 (%2 ms).</source>
+        <translation>Bisher das Beste: %1 (%2 ms).</translation>
+    </message>
+    <message>
+        <source>Buy a shim of %1.</source>
+        <translation>Eine Distanzscheibe von %1 kaufen.</translation>
+    </message>
+    <message>
+        <source>Or lap %1 from %2 to %3.</source>
+        <translation>Oder %1 von %2 auf %3 läppen.</translation>
+    </message>
+    <message>
+        <source>The plan has %1 more in band.</source>
+        <translation>Der Plan hat %1 mehr im Band.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The plan saves %n shims.</source>
+        <translation>
+            <numerusform>Der Plan spart %n Distanzscheibe.</numerusform>
+            <numerusform>Der Plan spart %n Distanzscheiben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The plan&apos;s largest load is %1 smaller.</source>
+        <translation>Die größte Last des Plans ist um %1 kleiner.</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s largest residual is %1 smaller.</source>
+        <translation>Das größte Restmaß des Plans ist um %1 kleiner.</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s residuals add up to %1 less.</source>
+        <translation>Die Restmaße des Plans sind zusammen um %1 kleiner.</translation>
+    </message>
+    <message>
+        <source>The plan twists the plate less.</source>
+        <translation>Der Plan verwindet die Platte weniger.</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s loads are smaller together.</source>
+        <translation>Die Lasten des Plans sind zusammen kleiner.</translation>
+    </message>
+    <message>
+        <source>More shims than the rules allow in one stack: %1.</source>
+        <translation>Mehr Distanzscheiben in einem Stapel, als die Regeln erlauben: %1.</translation>
+    </message>
+    <message>
+        <source>%1 in band</source>
+        <translation>%1 im Band</translation>
+    </message>
+    <message>
+        <source>As built: %1.</source>
+        <translation>Wie aufgebaut: %1.</translation>
+    </message>
+    <message>
+        <source>one reading</source>
+        <translation>eine Ablesung</translation>
+    </message>
+    <message>
+        <source>%1 readings within %2, s = %3</source>
+        <translation>%1 Ablesungen innerhalb %2, s = %3</translation>
+    </message>
+    <message>
+        <source>expected %1 after what moved</source>
+        <translation>erwartet %1 nach dem, was sich weiterdrehte</translation>
     </message>
 </context>
 <context>
@@ -2433,10 +2467,6 @@ Erstellt mit:</translation>
 <context>
     <name>HistoryStation</name>
     <message>
-        <source>, round %1: </source>
-        <translation>, Runde %1: </translation>
-    </message>
-    <message>
         <source>held</source>
         <translation>gehalten</translation>
     </message>
@@ -2461,10 +2491,6 @@ Erstellt mit:</translation>
         <translation>kein Messmittel genannt</translation>
     </message>
     <message>
-        <source> UTC, entry %1</source>
-        <translation> UTC, Eintrag %1</translation>
-    </message>
-    <message>
         <source>struck</source>
         <translation>gestrichen</translation>
     </message>
@@ -2487,6 +2513,14 @@ Erstellt mit:</translation>
     <message>
         <source>page %1</source>
         <translation>Seite %1</translation>
+    </message>
+    <message>
+        <source>%1, round %2: %3</source>
+        <translation>%1, Runde %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 UTC, entry %2</source>
+        <translation>%1 UTC, Eintrag %2</translation>
     </message>
 </context>
 <context>
@@ -3044,10 +3078,6 @@ zu niedrig: zu dünn</translation>
         <translation>nicht gemessen</translation>
     </message>
     <message>
-        <source> (differs from its marking)</source>
-        <translation> (weicht von der Beschriftung ab)</translation>
-    </message>
-    <message>
         <source>no stack</source>
         <translation>kein Stapel</translation>
     </message>
@@ -3328,10 +3358,6 @@ zu niedrig: zu dünn</translation>
         <translation>Wiederholbarkeit (zusammengefasste Standardabw.)</translation>
     </message>
     <message>
-        <source> and </source>
-        <translation> und </translation>
-    </message>
-    <message>
         <source>in</source>
         <translation>innerhalb</translation>
     </message>
@@ -3346,10 +3372,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Student&apos;s t at 95.45 %</source>
         <translation>Students t bei 95,45 %</translation>
-    </message>
-    <message>
-        <source>, target %1</source>
-        <translation>, Ziel %1</translation>
     </message>
     <message>
         <source>Build sheet</source>
@@ -3692,10 +3714,6 @@ zu niedrig: zu dünn</translation>
         <translation>Fällig</translation>
     </message>
     <message>
-        <source> to %1</source>
-        <translation> bis %1</translation>
-    </message>
-    <message>
         <source>Instruments</source>
         <translation>Messmittel</translation>
     </message>
@@ -3710,10 +3728,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>no stack yet</source>
         <translation>noch kein Stapel</translation>
-    </message>
-    <message>
-        <source> as marked</source>
-        <translation> wie beschriftet</translation>
     </message>
     <message>
         <source>The rings lie as the positions do on the engine. Lay each shim on its ring, and count them before they go in.</source>
@@ -3774,18 +3788,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>%1 locked: there is no engine layout yet.</source>
         <translation>%1 gesperrt: es gibt noch keine Motorbauform.</translation>
-    </message>
-    <message>
-        <source>, those above and these.</source>
-        <translation>, die oben und diese.</translation>
-    </message>
-    <message>
-        <source>, those above.</source>
-        <translation>, die oben.</translation>
-    </message>
-    <message>
-        <source>%1 locked: %2 of %3 checks are not good</source>
-        <translation>%1 gesperrt: %2 von %3 Prüfungen sind nicht gut</translation>
     </message>
     <message>
         <source>Where it stands</source>
@@ -4370,6 +4372,38 @@ zu niedrig: zu dünn</translation>
         <source>Map of how the plate bends; the table below holds the loads.</source>
         <translation>Karte, wie sich die Platte biegt; die Kräfte stehen in der Tabelle darunter.</translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>%1 locked: %2 of %3 checks are not good.</source>
+        <translation>%1 gesperrt: %2 von %3 Prüfungen sind nicht gut.</translation>
+    </message>
+    <message>
+        <source>%1 locked: %2 of %3 checks are not good, those above and these.</source>
+        <translation>%1 gesperrt: %2 von %3 Prüfungen sind nicht gut, die oben und diese.</translation>
+    </message>
+    <message>
+        <source>%1 locked: %2 of %3 checks are not good, those above.</source>
+        <translation>%1 gesperrt: %2 von %3 Prüfungen sind nicht gut, die oben.</translation>
+    </message>
+    <message>
+        <source>%1 as marked</source>
+        <translation>%1 wie beschriftet</translation>
+    </message>
+    <message>
+        <source>%1, target %2</source>
+        <translation>%1, Ziel %2</translation>
+    </message>
+    <message>
+        <source>%1 (differs from its marking)</source>
+        <translation>%1 (weicht von der Beschriftung ab)</translation>
+    </message>
 </context>
 <context>
     <name>SheetFont</name>
@@ -4880,28 +4914,12 @@ zu niedrig: zu dünn</translation>
         <translation>die Breite der Schalen</translation>
     </message>
     <message>
-        <source>Both viscosities must be numbers above zero: take them from the oil&apos;s data sheet.</source>
-        <translation>Beide Viskositäten müssen Zahlen über null sein: sie stehen im Datenblatt des Öls.</translation>
-    </message>
-    <message>
-        <source>At this temperature the oil has %1 mPa·s. No load is named, so no film is worked out: name the load on one bearing.</source>
-        <translation>Bei dieser Temperatur hat das Öl %1 mPa·s. Es ist keine Last genannt, daher wird kein Film berechnet: die Last auf ein Lager nennen.</translation>
-    </message>
-    <message>
         <source>the load on a bearing</source>
         <translation>die Last auf ein Lager</translation>
     </message>
     <message>
         <source>The temperatures beside this cannot be read.</source>
         <translation>Die Temperaturen daneben sind nicht lesbar.</translation>
-    </message>
-    <message>
-        <source>No clearance is measured with a micrometer yet.</source>
-        <translation>Noch ist kein Spiel mit der Messschraube gemessen.</translation>
-    </message>
-    <message>
-        <source>Least film by the charts of Raimondi and Boyd for a steady load, the oil as warm as the block, its viscosity by ASTM D341. An engine&apos;s load turns and hammers: advice, no verdict.</source>
-        <translation>Kleinste Filmdicke nach den Diagrammen von Raimondi und Boyd bei ruhender Last, das Öl so warm wie der Block, seine Viskosität nach ASTM D341. Die Last im Motor läuft um und schlägt: ein Rat, kein Urteil.</translation>
     </message>
 </context>
 <context>
@@ -5018,10 +5036,6 @@ zu niedrig: zu dünn</translation>
         <translation>Noch %1 von %2 Stellen zu messen. Mit ↑ ↓ durchgehen.</translation>
     </message>
     <message>
-        <source> Measured square to the parting line.</source>
-        <translation> Rechtwinklig zur Trennebene gemessen.</translation>
-    </message>
-    <message>
         <source>Journal %1, %2</source>
         <translation>Zapfen %1, %2</translation>
     </message>
@@ -5048,6 +5062,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Crank laid &amp;in, caps at torque</source>
         <translation>Kurbelwelle &amp;eingelegt, Deckel auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Measured square to the parting line.</source>
+        <translation>Rechtwinklig zur Trennebene gemessen.</translation>
     </message>
 </context>
 <context>
@@ -5177,14 +5195,6 @@ zu niedrig: zu dünn</translation>
         <translation>Gewählt wird nach: die meisten Spiele im Band, dann die kleinste Abweichung vom Ziel, dann die kleinste Spannweite.</translation>
     </message>
     <message>
-        <source> (best found so far)</source>
-        <translation> (bisher das Beste)</translation>
-    </message>
-    <message>
-        <source> Left out: %1.</source>
-        <translation> Weggelassen: %1.</translation>
-    </message>
-    <message>
         <source>Entered: %1 bearings have other shells now. Measure their bores again.</source>
         <translation>Übernommen: %1 Lager haben jetzt andere Schalen. Ihre Bohrungen neu messen.</translation>
     </message>
@@ -5193,8 +5203,16 @@ zu niedrig: zu dünn</translation>
         <translation>Es wird gewählt …</translation>
     </message>
     <message>
-        <source> (still looking)</source>
-        <translation> (die Suche läuft noch)</translation>
+        <source>Left out: %1.</source>
+        <translation>Ausgelassen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 (best found so far)</source>
+        <translation>%1 (bisher das Beste)</translation>
+    </message>
+    <message>
+        <source>%1 (still looking)</source>
+        <translation>%1 (sucht noch)</translation>
     </message>
 </context>
 <context>
@@ -5323,16 +5341,32 @@ zu niedrig: zu dünn</translation>
         <translation>wie eingegeben</translation>
     </message>
     <message>
-        <source>No clearance is measured with a micrometer yet: measure journals and bores first.</source>
-        <translation>Noch ist kein Spiel mit der Messschraube gemessen: zuerst Zapfen und Bohrungen messen.</translation>
-    </message>
-    <message>
         <source>block %1; crank %2</source>
         <translation>Block %1; Kurbelwelle %2</translation>
     </message>
     <message>
-        <source>A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is known, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored. Coefficients: %1.</source>
-        <translation>Ein Ausblick mit α·D·ΔT, die Lagerschalen mit ihren Stahlrücken, wo ihre Dicke bekannt ist; übliche Praxis, ohne Quelle: dass ein Lagerdeckel aus anderem Metall sein kann, bleibt außer Acht. Kein Urteil, nicht gespeichert. Ausdehnungskoeffizienten: %1.</translation>
+        <source>the block</source>
+        <translation>den Block</translation>
+    </message>
+    <message>
+        <source>the crank</source>
+        <translation>die Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>the temperature when measured</source>
+        <translation>die Temperatur beim Messen</translation>
+    </message>
+    <message>
+        <source>the block&apos;s temperature</source>
+        <translation>die Temperatur des Blocks</translation>
+    </message>
+    <message>
+        <source>the crank&apos;s temperature</source>
+        <translation>die Temperatur der Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>Coefficients: %1.</source>
+        <translation>Ausdehnungskoeffizienten: %1.</translation>
     </message>
 </context>
 <context>
@@ -5560,26 +5594,6 @@ zu niedrig: zu dünn</translation>
         <translation>&amp;Notiz hinzufügen</translation>
     </message>
     <message>
-        <source> at %1</source>
-        <translation> an %1</translation>
-    </message>
-    <message>
-        <source>
-      opened by %1, entry %2</source>
-        <translation>
-      eröffnet von %1, Eintrag %2</translation>
-    </message>
-    <message>
-        <source>
-      settled by %1: %2</source>
-        <translation>
-      erledigt von %1: %2</translation>
-    </message>
-    <message>
-        <source>✎ Note%1, %2: %3</source>
-        <translation>✎ Notiz%1, %2: %3</translation>
-    </message>
-    <message>
         <source>No finding and no note yet. A burr, an unknown
 stamping, a wrong marking: open a finding below.</source>
         <translation>Noch kein Befund und keine Notiz. Ein Grat, eine unbekannte
@@ -5591,6 +5605,30 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
             <numerusform>%n ältere Eintragung steht im Verlauf.</numerusform>
             <numerusform>%n ältere Eintragungen stehen im Verlauf.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2: %3</source>
+        <translation>%1 an %2: %3</translation>
+    </message>
+    <message>
+        <source>opened by %1, entry %2</source>
+        <translation>eröffnet von %1, Eintrag %2</translation>
+    </message>
+    <message>
+        <source>settled by %1: %2</source>
+        <translation>erledigt von %1: %2</translation>
+    </message>
+    <message>
+        <source>✎ Note, %1: %2</source>
+        <translation>✎ Notiz, %1: %2</translation>
+    </message>
+    <message>
+        <source>✎ Note at %1, %2: %3</source>
+        <translation>✎ Notiz an %1, %2: %3</translation>
     </message>
 </context>
 <context>
@@ -5808,10 +5846,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>“%1” is not an answer here: type p for pass, f for fail with what was seen, or the measured clearance.</source>
         <translation>„%1“ ist hier keine Antwort: p für bestanden eingeben, f für nicht bestanden mit dem, was zu sehen war, oder den gemessenen Abstand.</translation>
-    </message>
-    <message>
-        <source>“%1” is not a coefficient for the %2: type millionths per kelvin, 11.4 for grey cast iron.</source>
-        <translation>„%1“ ist kein Ausdehnungskoeffizient für %2: Millionstel je Kelvin eingeben, 11.4 für Grauguss.</translation>
     </message>
     <message>
         <source>Line %1 of the template: %2</source>
@@ -11426,10 +11460,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Versteifungsplatte gilt als dünne elastische Platte mit scharfkantigen Fenstern, eben vor dem Anschrauben; der Block gilt als starr.</translation>
     </message>
     <message>
-        <source>The pan rail holds it at height zero at %1 fasteners; nuts pull it down onto the stacks.</source>
-        <translation>Der Ölwannenflansch hält sie an %1 Schrauben auf der Höhe null; Muttern ziehen sie auf die Stapel nieder.</translation>
-    </message>
-    <message>
         <source>The largest bending stress is that outside all washers and half a corner&apos;s radius away from the corners of windows.</source>
         <translation>Die größte Biegespannung ist die außerhalb aller Unterlegscheiben und einen halben Eckenradius von den Ecken der Fenster entfernt.</translation>
     </message>
@@ -11438,16 +11468,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Niemand hat die Schrauben des Ölwannenflanschs gezählt: es gilt ein üblicher Satz.</translation>
     </message>
     <message>
-        <source>Too few pan rail fasteners lie under the plate as the layout is drawn: the rail is taken to hold its four ends as well.</source>
-        <translation>Nach der Zeichnung der Bauform liegen zu wenige Schrauben des Flanschs unter der Platte: es wird angenommen, dass der Flansch auch ihre vier Enden hält.</translation>
-    </message>
-    <message>
         <source>What nobody measured of windows and overhang is in fair proportion to the layout, as drawn.</source>
         <translation>Was niemand an Fenstern und Überstand gemessen hat, steht in passendem Verhältnis zur Bauform, wie gezeichnet.</translation>
-    </message>
-    <message>
-        <source>Stud and cap are taken to give way by 1 thou under 10 000 lbf where neither the grip nor the stretch of the main fasteners is known, which makes the loads rather too large (common practice, no source).</source>
-        <translation>Wo weder Klemmlänge noch Längung der Hauptlagerschrauben bekannt ist, geben Stehbolzen und Deckel der Annahme nach unter 10 000 lbf um 1 thou nach; das macht die Lasten eher zu groß (Praxisregel ohne Quelle).</translation>
     </message>
     <message>
         <source>Where no stack is built the nut is taken to draw the plate down by the whole gap.</source>
@@ -11478,14 +11500,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Kleinste Last ist kein Ziel, solange niemand die Platte beschrieben hat: der Plan hat stattdessen die kleinsten Restmaße.</translation>
     </message>
     <message>
-        <source>plate modulus mpa</source>
-        <translation>Elastizitätsmodul der Platte in MPa</translation>
-    </message>
-    <message>
-        <source>plate poisson thousandths</source>
-        <translation>Poissonzahl der Platte in Tausendsteln</translation>
-    </message>
-    <message>
         <source>girdle %1 thick</source>
         <translation>Platte %1 dick</translation>
     </message>
@@ -11512,6 +11526,54 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1 beyond the end nuts</source>
         <translation>%1 über die Endmuttern hinaus</translation>
+    </message>
+    <message>
+        <source>plate modulus</source>
+        <translation>Elastizitätsmodul der Platte</translation>
+    </message>
+    <message>
+        <source>plate poisson</source>
+        <translation>Querkontraktionszahl der Platte</translation>
+    </message>
+    <message>
+        <source>Where a main fastener has neither the dimensions of its joint nor a stretch beside its torque, at %1, stud and cap are taken for a spring of %2, which makes the loads rather too large (common practice, no source).</source>
+        <translation>Wo von einer Hauptlagerschraube weder die Maße ihrer Verbindung noch eine Längung neben ihrem Moment bekannt sind (%1), gelten Stehbolzen und Deckel als Feder von %2; das macht die Lasten eher zu groß (Praxisregel ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>every place</source>
+        <translation>jede Stelle</translation>
+    </message>
+    <message>
+        <source>Where only the stretch of a main fastener is known, its joint is taken to carry %1 of a load by the stud and the rest by what it clamps (common practice, no source).</source>
+        <translation>Wo von einer Hauptlagerschraube nur die Längung bekannt ist, trägt ihre Verbindung der Annahme nach %1 einer Last mit dem Stehbolzen und den Rest mit dem, was er klemmt (Praxisregel ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>The pan rail holds it at height zero at %1 points; nuts pull it down onto the stacks.</source>
+        <translation>Der Ölwannenflansch hält sie an %1 Punkten auf der Höhe null; Muttern ziehen sie auf die Stapel nieder.</translation>
+    </message>
+    <message>
+        <source>Too few pan rail fasteners lie under the plate as the layout is drawn: the rail is taken to hold its four ends as well, which are among these points.</source>
+        <translation>Nach der Zeichnung der Bauform liegen zu wenige Schrauben des Flanschs unter der Platte: es wird angenommen, dass der Flansch auch ihre vier Enden hält; sie zählen zu diesen Punkten.</translation>
+    </message>
+    <message>
+        <source>The cutout at the oil pump&apos;s pickup is in fair proportion to the layout, as drawn: it is not asked for.</source>
+        <translation>Der Ausschnitt am Ansaugrohr der Ölpumpe steht im üblichen Verhältnis zur Bauform, wie gezeichnet: nach ihm wird nicht gefragt.</translation>
+    </message>
+    <message>
+        <source>At this temperature the oil has %1 mPa·s. No load is named, so no film is worked out: name the load on one bearing.</source>
+        <translation>Bei dieser Temperatur hat das Öl %1 mPa·s. Es ist keine Last genannt, daher wird kein Film berechnet: die Last auf ein Lager nennen.</translation>
+    </message>
+    <message>
+        <source>No clearance is measured with a micrometer yet: measure journals and bores first.</source>
+        <translation>Noch ist kein Spiel mit der Messschraube gemessen: zuerst Zapfen und Bohrungen messen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a coefficient for %2: type millionths per kelvin, 11.4 for grey cast iron.</source>
+        <translation>%1 ist kein Ausdehnungskoeffizient für %2: Millionstel je Kelvin eingeben, 11,4 für Grauguss.</translation>
+    </message>
+    <message>
+        <source>%1 is not the oil&apos;s viscosity at %2: type mm²/s from its data sheet, a number above zero.</source>
+        <translation>%1 ist keine Viskosität des Öls bei %2: mm²/s aus seinem Datenblatt eingeben, eine Zahl über null.</translation>
     </message>
 </context>
 <context>
@@ -12425,8 +12487,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Gestrichen durch Eintrag %1 (%2): %3</translation>
     </message>
     <message>
-        <source>  (struck by entry %1)</source>
-        <translation>  (gestrichen durch Eintrag %1)</translation>
+        <source>(struck by entry %1)</source>
+        <translation>(gestrichen durch Eintrag %1)</translation>
     </message>
 </context>
 <context>
@@ -13235,12 +13297,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Spaltmaß %1</translation>
     </message>
     <message>
-        <source>
-pinned</source>
-        <translation>
-fixiert</translation>
-    </message>
-    <message>
         <source>nearest: %1</source>
         <translation>am nächsten: %1</translation>
     </message>
@@ -13620,6 +13676,10 @@ fixiert</translation>
         <source>Residuals within ± %1 can cost up to %2 at one place.</source>
         <translation>Restmaße innerhalb ± %1 können an einer Stelle bis zu %2 kosten.</translation>
     </message>
+    <message>
+        <source>Working out …</source>
+        <translation>Wird berechnet …</translation>
+    </message>
 </context>
 <context>
     <name>caprail::GirdleRecheck</name>
@@ -13727,10 +13787,6 @@ fixiert</translation>
         <translation>aufgebaut: %1</translation>
     </message>
     <message>
-        <source> · planned: %1</source>
-        <translation> · geplant: %1</translation>
-    </message>
-    <message>
         <source>Un&amp;pin</source>
         <translation>Fixierung &amp;lösen</translation>
     </message>
@@ -13753,10 +13809,6 @@ fixiert</translation>
     <message>
         <source>%1 thick</source>
         <translation>%1 dick</translation>
-    </message>
-    <message>
-        <source>, residual %1: %2, should %3</source>
-        <translation>, Restmaß %1: %2, sollte %3</translation>
     </message>
     <message>
         <source>in band</source>
@@ -13814,6 +13866,14 @@ fixiert</translation>
         <source>No shim is listed yet: list the shims of the kit, then measure them.</source>
         <translation>Noch ist keine Distanzscheibe aufgelistet: die des Satzes auflisten, dann messen.</translation>
     </message>
+    <message>
+        <source>planned: %1</source>
+        <translation>geplant: %1</translation>
+    </message>
+    <message>
+        <source>%1, residual %2: %3, should %4</source>
+        <translation>%1, Restmaß %2: %3, sollte %4</translation>
+    </message>
 </context>
 <context>
     <name>caprail::GirdleStation</name>
@@ -13834,10 +13894,6 @@ fixiert</translation>
         <translation>Nachprüfung</translation>
     </message>
     <message>
-        <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
-        <translation>Die Motorbauform an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
-    </message>
-    <message>
         <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, use the plan, build the stacks, and recheck each: rocks, drags or loose.</source>
         <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Unterlegscheibe messen und eingeben: 57.5 thou, .0575, 1.46 mm oder die Blätter der Fühlerlehre in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
     </message>
@@ -13848,6 +13904,13 @@ fixiert</translation>
     <message>
         <source>Load</source>
         <translation>Last</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleSurvey</name>
+    <message>
+        <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
+        <translation>Die Motorbauform an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
     </message>
 </context>
 <context>
@@ -13967,16 +14030,16 @@ fixiert</translation>
         <translation>kein Ergebnis</translation>
     </message>
     <message>
-        <source>Round %1, begun %2 by %3 with %4%5</source>
-        <translation>Runde %1, begonnen %2 von %3 mit %4%5</translation>
-    </message>
-    <message>
         <source>no instrument named</source>
         <translation>kein Messmittel genannt</translation>
     </message>
     <message>
-        <source>; struck</source>
-        <translation>; gestrichen</translation>
+        <source>Round %1, begun %2 by %3 with %4</source>
+        <translation>Runde %1, begonnen %2 von %3 mit %4</translation>
+    </message>
+    <message>
+        <source>struck</source>
+        <translation>gestrichen</translation>
     </message>
 </context>
 <context>
@@ -14935,14 +14998,6 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <translation>Ein Motor ohne Namen</translation>
     </message>
     <message>
-        <source> · build %1</source>
-        <translation> · Aufbau %1</translation>
-    </message>
-    <message>
-        <source>  —  read only: %1</source>
-        <translation>  —  nur lesbar: %1</translation>
-    </message>
-    <message>
         <source>Next: %1</source>
         <translation>Nächster Schritt: %1</translation>
     </message>
@@ -14980,6 +15035,14 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
             <numerusform>%1: gesperrt durch %n Prüfung</numerusform>
             <numerusform>%1: gesperrt durch %n Prüfungen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>build %1</source>
+        <translation>Aufbau %1</translation>
+    </message>
+    <message>
+        <source>read only: %1</source>
+        <translation>nur lesbar: %1</translation>
     </message>
 </context>
 <context>
@@ -15050,12 +15113,6 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <translation>&amp;Messmittel</translation>
     </message>
     <message>
-        <source>
-This record sets no band for it: set “%1” at the engine station.</source>
-        <translation>
-Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.</translation>
-    </message>
-    <message>
         <source>Another %1 is fitted…</source>
         <translation>Anderes Teil eingebaut: %1…</translation>
     </message>
@@ -15082,6 +15139,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>%1, reading %2 of %3</source>
         <translation>%1, Ablesung %2 von %3</translation>
+    </message>
+    <message>
+        <source>This record sets no band for it: set “%1” at the engine station.</source>
+        <translation>Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.</translation>
     </message>
 </context>
 <context>
@@ -15692,10 +15753,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>Dateien: %1 von %2</translation>
     </message>
     <message>
-        <source>; no record that can be read: %1</source>
-        <translation>; kein lesbares Protokoll: %1</translation>
-    </message>
-    <message>
         <source>The list as a table</source>
         <translation>Die Liste als Tabelle</translation>
     </message>
@@ -15706,6 +15763,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Caprail</source>
         <translation>Caprail</translation>
+    </message>
+    <message>
+        <source>no record that can be read: %1</source>
+        <translation>kein lesbares Protokoll: %1</translation>
     </message>
 </context>
 <context>
@@ -16002,10 +16063,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Type what was seen first; it becomes a finding.</source>
         <translation>Zuerst eingeben, was zu sehen war; es wird ein Befund.</translation>
-    </message>
-    <message>
-        <source>  (%1)</source>
-        <translation>  (%1)</translation>
     </message>
     <message>
         <source>This build is signed off.</source>

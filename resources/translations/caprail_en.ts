@@ -2,6 +2,23 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>GirdleWordsText</name>
+    <message numerus="yes">
+        <source>%n shims</source>
+        <translation>
+            <numerusform>%n shim</numerusform>
+            <numerusform>%n shims</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The plan saves %n shims.</source>
+        <translation>
+            <numerusform>The plan saves %n shim.</numerusform>
+            <numerusform>The plan saves %n shims.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Sheet</name>
     <message numerus="yes">
         <source>%n more entries of this kind.</source>

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The girdle's load: condensing the plate of the largest layout (nine caps, all tied; goal under 200 ms), and F = K·r
 /// for one change of a shim (goal under 0.1 ms), beside the same with energy and stress.
+#include "../girdles.h"
+
 #include <benchmark/benchmark.h>
-#include <load/girdle_model.h>
 
 namespace {
 
@@ -21,7 +22,7 @@ GirdlePlate steel() {
 void condense(benchmark::State& state) {
     const EngineLayout layout = largest();
     for ([[maybe_unused]] auto unused : state) {
-        benchmark::DoNotOptimize(GirdleModel::from(layout, steel(), 40));
+        benchmark::DoNotOptimize(SolvedGirdle::from(layout, steel(), 40));
     }
 }
 BENCHMARK(condense)->Unit(benchmark::kMillisecond);
@@ -35,7 +36,7 @@ std::vector<Length> spread(std::size_t places) {
 }
 
 void forces(benchmark::State& state) {
-    const GirdleModel model = *GirdleModel::from(largest(), steel(), 40);
+    const GirdleModel model = *girdleOf(largest(), steel(), 40);
     const std::vector<Length> residuals = spread(model.places().size());
     for ([[maybe_unused]] auto unused : state) {
         benchmark::DoNotOptimize(model.forces(residuals, Rail::held));
@@ -44,7 +45,7 @@ void forces(benchmark::State& state) {
 BENCHMARK(forces)->Unit(benchmark::kMicrosecond);
 
 void forcesWithStress(benchmark::State& state) {
-    const GirdleModel model = *GirdleModel::from(largest(), steel(), 40);
+    const GirdleModel model = *girdleOf(largest(), steel(), 40);
     const std::vector<Length> residuals = spread(model.places().size());
     for ([[maybe_unused]] auto unused : state) {
         benchmark::DoNotOptimize(model.load(residuals, Rail::held));

@@ -379,7 +379,36 @@ TEST_F(Cli, load_says_what_the_stacks_put_into_the_block_once_the_plate_is_descr
     EXPECT_TRUE(json["largest_stress_psi"].isNull());
     EXPECT_EQ(json["missing"].toArray().size(), 6);
     EXPECT_GT(json["assumptions"].toArray().size(), 3);
+    EXPECT_THAT(json["not_known"].toString().toStdString(), StartsWith("No load is known yet"));
     EXPECT_THAT(caprail({"load", started}).out, HasSubstr("Assumptions"));
+    const Answer metric = caprail({"load", copyOf("closed"), "--metric"});
+    EXPECT_THAT(metric.out, HasSubstr(" MPa at "));
+    EXPECT_THAT(metric.out, HasSubstr(" kN/mm"));
+    EXPECT_THAT(metric.out, testing::Not(testing::AnyOf(HasSubstr("psi"), HasSubstr("lbf"), HasSubstr(" in "))));
+}
+
+TEST_F(Cli, film_looks_ahead_at_the_clearances_and_the_films_under_a_load_that_is_named) {
+    const QString record = copyOf("closed");
+    const Answer unloaded = caprail({"film", record});
+    ASSERT_EQ(unloaded.exitCode, 0) << unloaded.err;
+    EXPECT_THAT(unloaded.out, StartsWith("main 1    clearance "));
+    EXPECT_THAT(unloaded.out, HasSubstr("No load is named, so no film is worked out"));
+    EXPECT_THAT(unloaded.out, testing::Not(HasSubstr("; film")));
+    const QJsonObject json =
+        caprail({"film", record, "--load", "3000 lbf", "--oil", "20W-50", "--block-at", "100 °C", "--json"}).json();
+    EXPECT_TRUE(json["not_known"].isNull());
+    EXPECT_EQ(json["asked"].toObject()["block_at_celsius"].toDouble(), 100);
+    EXPECT_THAT(unloaded.out, HasSubstr("At 6000 revolutions a minute, shells 0.8500 in wide; measured at 20.0 °C"));
+    const QJsonObject main1 = json["bearings"].toObject()["main-1"].toObject();
+    EXPECT_NE(main1["clearance_warm_nm"].toInteger(), main1["clearance_nm"].toInteger());
+    EXPECT_GT(main1["film_warm_nm"].toInteger(), 100);
+    EXPECT_EQ(json["assumptions"].toArray().size(), 2);
+    EXPECT_THAT(caprail({"film", record, "--load", "13 kN", "--metric"}).out, HasSubstr(" µm (h0/c "));
+    EXPECT_EQ(caprail({"film", copyOf("mid-survey"), "--load", "3000 lbf", "--oil", "grease"}).exitCode, 64);
+    EXPECT_THAT(caprail({"film", record, "--oil", "grease"}).err, HasSubstr("--at40 and --at100"));
+    EXPECT_THAT(caprail({"film", record, "--at40", "110"}).err, HasSubstr("needs both"));
+    EXPECT_THAT(caprail({"film", record, "--crank-of", "wood"}).err,
+                HasSubstr("“wood” is not a coefficient for the crank"));
 }
 
 TEST_F(Cli, plan_refuses_a_unit_that_is_no_length_to_count_in) {

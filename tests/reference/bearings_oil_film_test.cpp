@@ -35,6 +35,20 @@ TEST(OilFilm, comes_near_to_the_short_bearing_where_that_holds) {
     EXPECT_NEAR(filmOfShortBearing(s, 0.3), 0.3, 1e-9);
 }
 
+TEST(OilFilm, of_a_short_bearing_has_an_answer_for_every_load_however_light_or_heavy) {
+    using std::numbers::pi;
+    EXPECT_NEAR((1 - filmOfShortBearing(1e6, 0.1)) * pi * pi * 1e4, 1, 1e-6) << "ε = 1/(π²·S(L/D)²)";
+    EXPECT_NEAR((1 - filmOfShortBearing(1.0001e6, 0.1)) * pi * pi * 1.0001e4, 1, 1e-6) << "and no step on the way";
+    EXPECT_GT(filmOfShortBearing(1e11, 0.1), 1 - 1e-9);
+    EXPECT_NEAR(filmOfShortBearing(1e-10, 0.1), std::sqrt(pi * 1e-12), 1e-10);
+    EXPECT_GT(filmOfShortBearing(1e-40, 0.1), 0);
+    // One newton on a tight bearing full of cold, thick oil.
+    const auto light = oilFilm({inches(2.75), inches(0.85), tenths(1), 100'000, newtons(1), 100'000});
+    ASSERT_TRUE(light) << light.error().sentence;
+    EXPECT_LT(light->share, 1);
+    EXPECT_GT(light->share, 0.9999);
+}
+
 TEST(OilFilm, is_thicker_the_faster_the_wider_and_the_less_loaded) {
     double before = 0;
     for (double s = 0.01; s < 30; s *= 1.1) {

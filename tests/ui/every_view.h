@@ -6,6 +6,7 @@
 #include <QTest>
 #include <QToolButton>
 #include <functional>
+#include <session/girdle_runner.h>
 #include <stations/common/station.h>
 #include <string>
 #include <window/main_window.h>
@@ -19,6 +20,7 @@ inline void inEveryView(MainWindow& window, const std::function<void(const std::
         QApplication::processEvents();
         const auto* panel = window.panel(station.value);
         const auto shown = [&](const QString& name) {
+            (void)GirdleRunner::of(*window.session()).finished(); // what it says else comes at a moment of its own
             QApplication::processEvents();
             QTest::qWait(1);
             look(std::string(station.word) + ", " + name.toStdString());

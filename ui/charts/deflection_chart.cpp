@@ -30,6 +30,10 @@ std::pair<std::size_t, double> between(const std::vector<double>& lines, double 
 /// The map on evenly spaced lines, heights and lengths as they are shown; in between, straight.
 EvenField evenly(const DeflectionMap& map, const Units& units) {
     const auto length = [&](double millimetre) { return shownNanometres(millimetre * 1e6, units); };
+    std::vector<std::pair<std::size_t, double>> along;
+    for (int column = 0; column < columnsOfMap; ++column) {
+        along.push_back(between(map.x, map.x.front() + (map.x.back() - map.x.front()) * column / (columnsOfMap - 1)));
+    }
     EvenField field{length(map.x.front()),
                     length(map.x.back()),
                     length(map.y.front()),
@@ -40,13 +44,11 @@ EvenField evenly(const DeflectionMap& map, const Units& units) {
     for (int row = 0; row < rowsOfMap; ++row) {
         const double y = map.y.front() + (map.y.back() - map.y.front()) * row / (rowsOfMap - 1);
         const std::pair<std::size_t, double> across = between(map.y, y);
-        for (int column = 0; column < columnsOfMap; ++column) {
-            const double x = map.x.front() + (map.x.back() - map.x.front()) * column / (columnsOfMap - 1);
-            const std::pair<std::size_t, double> along = between(map.x, x);
+        for (const std::pair<std::size_t, double>& here : along) {
             const auto at = [&](std::size_t di, std::size_t dj) {
-                return map.height[(across.first + dj) * map.x.size() + along.first + di];
+                return map.height[(across.first + dj) * map.x.size() + here.first + di];
             };
-            const double s = along.second;
+            const double s = here.second;
             const double t = across.second;
             field.values.push_back(
                 length((1 - t) * ((1 - s) * at(0, 0) + s * at(1, 0)) + t * ((1 - s) * at(0, 1) + s * at(1, 1))));
@@ -194,14 +196,14 @@ private:
     [[nodiscard]] QString wordsOf(const PlaceLoad& at) const {
         QString words = textOf(describe(at.place)) + QStringLiteral(": ") +
                         DeflectionChartText::tr("residual %1").arg(textOf(formatSigned(at.residual, m_units)));
-        const std::optional<Force> force = m_rail == Rail::held ? at.force : at.forceFree;
-        if (force) {
-            const QString size = textOf(format(force->magnitude(), m_units));
-            words += QStringLiteral(", ") + (*force >= Force()
-                                                 ? DeflectionChartText::tr("pulls the cap up by %1").arg(size)
-                                                 : DeflectionChartText::tr("presses the cap down by %1").arg(size));
+        const std::optional<Force>& force = at.under(m_rail);
+        if (!force || pullOf(*force) == Pull::none) {
+            return words;
         }
-        return words;
+        const QString size = textOf(format(force->magnitude(), m_units));
+        return words + QStringLiteral(", ") +
+               (pullOf(*force) == Pull::up ? DeflectionChartText::tr("pulls the cap up by %1").arg(size)
+                                           : DeflectionChartText::tr("presses the cap down by %1").arg(size));
     }
 
     void makeAxes(const EvenField& field) {

@@ -138,8 +138,8 @@ QPainterPath girdleShape(const GirdleOutline& girdle, bool hasCutout) {
     for (const PlanBox& window : girdle.windows) {
         openings.addPath(roundedBox(window.x1, window.y1, window.x2, window.y2, girdle.windowCorner));
     }
-    if (hasCutout && girdle.cutout) {
-        openings.addEllipse(QPointF(girdle.cutout->x, girdle.cutout->y), girdle.cutout->radius, girdle.cutout->radius);
+    if (hasCutout) {
+        openings.addEllipse(QPointF(girdle.cutout.x, girdle.cutout.y), girdle.cutout.radius, girdle.cutout.radius);
     }
     return plate.subtracted(openings);
 }

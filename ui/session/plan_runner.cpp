@@ -58,18 +58,24 @@ PlanRunner::~PlanRunner() {
     m_pool.waitForDone();
 }
 
-void PlanRunner::solve(const PlanTask& task) {
-    if (m_task == task) {
-        return;
-    }
+void PlanRunner::wait() {
     if (m_cancelled) {
         m_cancelled->store(true);
     }
     m_pool.clear();
-    m_task = task;
+    m_task.reset();
     m_outcome.reset();
     m_isBusy = true;
-    const std::uint64_t generation = ++m_generation;
+    ++m_generation;
+}
+
+void PlanRunner::solve(const PlanTask& task) {
+    if (m_task == task) {
+        return;
+    }
+    wait();
+    m_task = task;
+    const std::uint64_t generation = m_generation;
     m_cancelled = std::make_shared<std::atomic<bool>>(false);
     m_pool.start([this, task, generation, cancelled = m_cancelled] {
         // The answer travels to the screen's thread as an event, which dies with this object.

@@ -37,6 +37,9 @@ public:
 
     /// Begins to solve, unless the same request is solved or being solved already.
     void solve(const PlanTask& task);
+    /// Forgets what was asked and shows no answer any more, because the next request is still being made ready: busy
+    /// until then.
+    void wait();
     /// The newest answer to the newest request; null while there is none.
     [[nodiscard]] const PlanOutcome* outcome() const { return m_outcome ? &*m_outcome : nullptr; }
     [[nodiscard]] bool isBusy() const { return m_isBusy; }

@@ -5,6 +5,7 @@
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 #include <shop/build_comparison.h>
+#include <work/block_load.h>
 
 namespace caprail::sheet {
 
@@ -13,8 +14,26 @@ QSizeF pageSize(QPageSize::PageSizeId paper) {
     return {points(inPoints.width()), points(inPoints.height())};
 }
 
+namespace {
+
+/// The source as it is, with a girdle of its own where nobody gives one: made once, and only if it is asked for.
+SheetSource withGirdle(SheetSource source) {
+    if (!source.girdle) {
+        source.girdle = [&facts = source.facts, own = std::make_shared<std::optional<Result<GirdleModel>>>()] {
+            if (!*own) {
+                *own = girdleModel(facts);
+            }
+            return **own ? &***own : nullptr;
+        };
+    }
+    return source;
+}
+
+} // namespace
+
 Document::Document(const SheetSource& source, const SheetOptions& options, QSizeF page)
-    : m_source(source), m_options(options), m_flow(page, m_type), m_times(zoneText(source.ledger, options.zone)),
+    : m_source(withGirdle(source)), m_options(options), m_flow(page, m_type),
+      m_times(zoneText(source.ledger, options.zone)),
       m_title(titleOf(Sheet::tr("Build sheet: %1"), Sheet::tr("build %1").arg(source.facts.build))) {
     const Writing w{m_flow, m_source, m_options, m_times};
     using Section = void (*)(const Writing&);

@@ -13,13 +13,15 @@ QString loadText(const std::optional<Force>& force, const Units& units) {
         return none();
     }
     const QString size = text(format(force->magnitude(), units));
-    return *force >= Force() ? Sheet::tr("%1 up").arg(size) : Sheet::tr("%1 down").arg(size);
-}
-
-QString stressText(Stress stress, const Units& units) {
-    return units.length == LengthUnit::inch
-               ? QStringLiteral("%1 psi").arg(text(formatNumber(inPsi(stress), 0, units.decimalMark)))
-               : QStringLiteral("%1 MPa").arg(text(formatNumber(inMegapascals(stress), 0, units.decimalMark)));
+    switch (pullOf(*force)) {
+    case Pull::up:
+        return Sheet::tr("%1 up").arg(size);
+    case Pull::down:
+        return Sheet::tr("%1 down").arg(size);
+    case Pull::none:
+        break;
+    }
+    return size;
 }
 
 SheetTable loadsTable(const BlockLoad& load, const Units& units) {
@@ -31,13 +33,11 @@ SheetTable loadsTable(const BlockLoad& load, const Units& units) {
                       rightColumn(Sheet::tr("Load, rail free"))},
                      {}};
     for (const PlaceLoad& at : load.places) {
-        table.rows.push_back(
-            {strongCell(text(code(at.place))), text(formatSigned(at.residual, units)), loadText(at.force, units),
-             at.forceUncertainty ? text(format(*at.forceUncertainty, units)) : Sheet::tr("not known"),
-             at.shareOfPreload
-                 ? QStringLiteral("%1 %").arg(text(formatNumber(*at.shareOfPreload * 100, 1, units.decimalMark)))
-                 : none(),
-             loadText(at.forceFree, units)});
+        table.rows.push_back({strongCell(text(code(at.place))), text(formatSigned(at.residual, units)),
+                              loadText(at.force, units),
+                              at.forceUncertainty ? text(format(*at.forceUncertainty, units)) : Sheet::tr("not known"),
+                              at.shareOfPreload ? text(formatPercent(*at.shareOfPreload, units, 1)) : none(),
+                              loadText(at.forceFree, units)});
     }
     return table;
 }
@@ -45,16 +45,15 @@ SheetTable loadsTable(const BlockLoad& load, const Units& units) {
 } // namespace
 
 void loadSection(const Writing& w) {
-    GirdleModelKeeper keeper;
-    const GirdleModel* model = keeper.of(w.facts());
+    const GirdleModel* model = w.source.girdle();
     if (model == nullptr) {
         return;
     }
     const Units& units = w.units();
-    const auto load = std::make_shared<const BlockLoad>(blockLoad(*model, w.facts(), w.assessment()));
+    const auto load = std::make_shared<const BlockLoad>(blockLoad(*model, w.facts(), w.assessment(), units));
     w.flow.heading(Sheet::tr("Load that the girdle puts into the block"));
     if (!load->held) {
-        w.flow.remark(text(load->assumptions.front()));
+        w.flow.remark(text(load->notKnown));
         return;
     }
     w.flow.figure(mm(64), Sheet::tr("Map of how the plate bends; the table below holds the loads."),
@@ -62,8 +61,8 @@ void loadSection(const Writing& w) {
                    look = w.flow.type().look](QPainter& painter, const QRectF& area) {
                       drawDeflectionChart(painter, area, model, layout, *load, Rail::held, units, look);
                   });
-    w.flow.values({{Sheet::tr("Largest load"), text(format(*load->largest(), units))},
-                   {Sheet::tr("Largest bending stress in the plate"), stressText(load->held->largestStress, units)},
+    w.flow.values({{Sheet::tr("Largest load"), text(format(load->largestAt(Rail::held)->force->magnitude(), units))},
+                   {Sheet::tr("Largest bending stress in the plate"), text(format(load->held->largestStress, units))},
                    {Sheet::tr("Energy"),
                     QStringLiteral("%1 mJ").arg(text(formatNumber(load->held->energy * 1000, 1, units.decimalMark)))}},
                   3);

@@ -15,16 +15,17 @@
 #include <ledger/entry_schema.h>
 #include <session/cautions.h>
 #include <session/filled.h>
+#include <session/girdle_runner.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
-#include <stations/common/station.h>
 #include <shop/table_export.h>
+#include <stations/common/station.h>
 #include <store/file/path_text.h>
 #include <store/text/text_form.h>
 #include <text/ask.h>
 #include <text/label.h>
-#include <window/key_list.h>
 #include <window/about.h>
+#include <window/key_list.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
 
@@ -45,10 +46,12 @@ SheetOptions sheetOptionsOf(const Preferences& preferences) {
 }
 
 SheetSource sheetSourceOf(RecordSession& session) {
-    return {session.ledger(), session.facts(), session.assessment(), [&session](const std::string& sha256) {
+    return {session.ledger(), session.facts(), session.assessment(),
+            [&session](const std::string& sha256) {
                 const auto bytes = session.file().attachmentBytes(sha256);
                 return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
-            }};
+            },
+            [&session] { return GirdleRunner::of(session).finished(); }};
 }
 
 namespace {

@@ -39,6 +39,16 @@ TEST(Format, writes_the_other_quantities) {
     EXPECT_EQ(format(newtons(46'700), metric), "46.7 kN");
     EXPECT_EQ(format(newtons(11.4), metric), "11 N") << "a load that is small is not nothing";
     EXPECT_EQ(format(newtons(1000), metric), "1.0 kN");
+    EXPECT_EQ(format(psi(120'000), inch), "120000 psi");
+    EXPECT_EQ(format(megapascals(830), metric), "830 MPa");
+    EXPECT_EQ(format(megapascals(8.84), metric, 1), "8.8 MPa");
+    EXPECT_EQ(format(poundsPerThou(98.26), inch), "98.3 lbf/thou");
+    EXPECT_EQ(format(poundsPerThou(98.26), metric), "17.2 kN/mm");
+    EXPECT_EQ(format(poundsPerThou(10'000), inch), "10000 lbf/thou");
+    EXPECT_EQ(formatFilm(nanometres(2'110), inch), "0.083 thou");
+    EXPECT_EQ(formatFilm(nanometres(2'110), metric), "2.1 µm");
+    EXPECT_EQ(formatPercent(0.754, inch), "75 %");
+    EXPECT_EQ(formatPercent(0.0054, {LengthUnit::millimetre, TorqueUnit::newtonMetre, ','}, 1), "0,5 %");
     EXPECT_EQ(format(degrees(3.5), inch), "3.5°");
     EXPECT_EQ(formatNumber(-0.001, 2), "0.00");
     EXPECT_EQ(format(*Band::between(tenths(-5), tenths(5)), inch), "−0.0005 to 0.0005 in");

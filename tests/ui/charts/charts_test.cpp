@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "../../girdles.h"
 #include "charts_data.h"
 #include <QSignalSpy>
 #include <QTest>
@@ -296,7 +297,7 @@ EngineLayout fiveCaps() {
     return *EngineLayout::from(LayoutDescription{});
 }
 GirdleModel steelGirdle() {
-    return *GirdleModel::from(fiveCaps(), {inches(0.25), psi(30e6), 0.292});
+    return *girdleOf(fiveCaps(), {inches(0.25), psi(30e6), 0.292});
 }
 /// One stack low by 4 thou, all others flush.
 BlockLoad oneLow(const GirdleModel& model) {
@@ -376,14 +377,47 @@ TEST(Contours, follow_a_level_of_a_plane_and_leave_out_what_has_no_value) {
     EXPECT_TRUE(roundLevels(1, 1, 5).empty());
 }
 
-TEST(FilmChart, puts_the_bearings_on_the_curve) {
-    const RunningBearing bearing{inches(2.75), inches(0.85), inches(0.0025), 6000, poundsForce(3000), 10};
+namespace {
+BearingFilm filmOf(JournalId bearing, Length journal, Length clearance, double revolutions = 6000) {
+    const RunningBearing running{journal, inches(0.85), clearance, revolutions, poundsForce(3000), 10};
+    return {bearing, oilFilm(running), running, oilFilm(running)};
+}
+} // namespace
+
+TEST(FilmChart, puts_each_bearing_on_the_curve_of_its_kind) {
     FilmChart chart;
-    chart.setData(bearing, {{{JournalKind::main, 1}, inches(0.0025), oilFilm(bearing)->least}}, {}, lightLook());
-    ASSERT_EQ(chart.points().size(), 1U);
+    chart.setData({filmOf({JournalKind::main, 1}, inches(2.75), inches(0.0025)),
+                   filmOf({JournalKind::rod, 1}, inches(2.1), inches(0.0022)),
+                   filmOf({JournalKind::rod, 2}, inches(2.1), inches(0.0026))},
+                  {}, lightLook());
+    ASSERT_EQ(chart.points().size(), 3U);
     EXPECT_TRUE(chart.points()[0].words.startsWith("main 1: film ")) << chart.points()[0].words.toStdString();
-    ASSERT_GE(chart.graphCount(), 2);
-    EXPECT_GT(chart.graph(0)->dataCount(), 60);
+    ASSERT_EQ(chart.graphCount(), 4) << "a curve and its bearings, for mains and rods";
+    EXPECT_EQ(chart.graph(0)->name(), "least film, mains");
+    EXPECT_EQ(chart.graph(2)->name(), "least film, rods");
+    EXPECT_NE(chart.graph(0)->pen().style(), chart.graph(2)->pen().style()) << "told apart without colour";
+    const auto filmThere = [&chart](int curve, double clearance) {
+        const auto data = chart.graph(curve)->data();
+        return data->findBegin(clearance)->value; // the step next to it
+    };
+    for (const int curve : {0, 2}) {
+        ASSERT_GT(chart.graph(curve)->dataCount(), 60);
+        const auto bearing = chart.graph(curve + 1)->data()->constBegin();
+        EXPECT_NEAR(filmThere(curve, bearing->key), bearing->value, 0.02 * bearing->value) << "on its own curve";
+        EXPECT_GT(std::abs(filmThere(2 - curve, bearing->key) - bearing->value), 0.05 * bearing->value)
+            << "and not on the other";
+    }
+}
+
+TEST(FilmChart, leaves_out_a_kind_and_a_bearing_whose_film_is_not_known) {
+    FilmChart chart;
+    chart.setData({filmOf({JournalKind::main, 1}, inches(2.75), inches(0.0025)),
+                   filmOf({JournalKind::rod, 1}, inches(2.1), inches(0.0022), 0)},
+                  {}, lightLook());
+    EXPECT_EQ(chart.points().size(), 1U);
+    EXPECT_EQ(chart.graphCount(), 2);
+    EXPECT_TRUE(chart.accessibleDescription().contains("with 1 bearings"))
+        << chart.accessibleDescription().toStdString();
 }
 
 } // namespace caprail

@@ -181,13 +181,6 @@ TEST_F(PlanViewTest, says_what_to_do_while_there_is_no_layout) {
     EXPECT_FALSE(m_view.grab().isNull());
 }
 
-TEST_F(PlanViewTest, shows_that_it_has_the_focus) {
-    const QImage with = m_view.grab().toImage();
-    m_view.clearFocus();
-    const QImage without = m_view.grab().toImage();
-    EXPECT_NE(with.pixelColor(350, 0), without.pixelColor(350, 0));
-}
-
 TEST_F(PlanViewTest, answers_a_key_within_a_frame_with_eighteen_positions) {
     m_view.setContent(gapContent(engineOf(9, 2, 1, 9)));
     m_view.select("1L");

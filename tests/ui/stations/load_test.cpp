@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QTableView>
 #include <charts/deflection_chart.h>
+#include <charts/spread_chart.h>
 #include <planview/plan_view.h>
 #include <stations/bearings/station.h>
 #include <stations/common/entry_field.h>
@@ -23,18 +24,8 @@ protected:
         panel.show();
     }
     void describePlate() {
-        LayoutSet layout = std::get<LayoutSet>(bench.session->ledger().at(bench.facts().layoutEntry).body);
-        layout.plateThickness = inches(0.25);
-        layout.plateMetal = PlateMetal::steel;
-        bench.make(layout);
-    }
-    /// One stack is low by two thou, the others are flush.
-    void buildOneLow() {
-        bench.survey();
-        bench.kit();
-        bench.shim("low", 48, 48);
-        bench.build();
-        bench.make(StackBuilt{{2, Side::left}, {{"low"}}});
+        bench.describePlate();
+        bench.waitForGirdle();
     }
     QString text(const char* label) { return child<QLabel>(panel, label)->text(); }
     QString echo() { return child<QLabel>(child<EntryField>(panel, "stack"), "echo")->text(); }
@@ -52,9 +43,51 @@ TEST_F(Load, says_what_it_needs_before_it_tells_a_load) {
     EXPECT_TRUE(child<DeflectionChart>(panel)->points().empty()) << "nothing is drawn of what is not known";
 }
 
+TEST_F(Load, is_worked_out_beside_the_window_and_only_when_the_plate_is_another) {
+    bench.buildOneLow();
+    panel.setMode(GirdleMode::load);
+    bench.describePlate();
+    GirdleRunner& girdle = GirdleRunner::of(*bench.session);
+    EXPECT_TRUE(girdle.isBusy());
+    EXPECT_EQ(text("loadSummary"), "Working out …");
+    EXPECT_EQ(panel.planRunner().outcome(), nullptr) << "the plan waits for its loads";
+    bench.waitForGirdle();
+    EXPECT_FALSE(girdle.isBusy());
+    EXPECT_FALSE(text("loadSummary").contains("Working out")) << text("loadSummary").toStdString();
+    // What the studs are like is put in series at once.
+    FastenerGroupSet mains = bench.facts().groups.at({FastenerKind::mainCap, {}}).what;
+    mains.grip = Entered<Length>{inches(2.5), ""};
+    mains.clamped = "cast iron";
+    EXPECT_FALSE(girdle.model()->springsNotKnown().empty());
+    bench.make(mains);
+    EXPECT_FALSE(girdle.isBusy());
+    ASSERT_NE(girdle.model(), nullptr);
+    EXPECT_TRUE(girdle.model()->springsNotKnown().empty());
+    // Paper waits for what the screen does not.
+    LayoutSet thinner = std::get<LayoutSet>(bench.session->ledger().at(bench.facts().layoutEntry).body);
+    thinner.plateThickness = inches(0.2);
+    bench.make(thinner);
+    ASSERT_TRUE(girdle.isBusy());
+    EXPECT_EQ(girdle.model(), nullptr) << "what is outdated is not given";
+    EXPECT_NE(girdle.finished(), nullptr);
+    EXPECT_FALSE(girdle.isBusy());
+    EXPECT_FALSE(text("loadSummary").contains("Working out"));
+}
+
+TEST_F(Load, builds_its_chart_when_it_is_first_shown) {
+    EXPECT_EQ(panel.findChild<DeflectionChart*>(), nullptr);
+    panel.setMode(GirdleMode::load);
+    auto* deflections = child<DeflectionChart>(panel);
+    EXPECT_TRUE(deflections->isVisible());
+    EXPECT_FALSE(child<SpreadChart>(panel)->isVisible());
+    panel.setMode(GirdleMode::recheck);
+    EXPECT_FALSE(deflections->isVisible());
+    EXPECT_TRUE(child<SpreadChart>(panel)->isVisible());
+}
+
 TEST_F(Load, is_told_at_each_place_by_shape_and_word) {
     describePlate();
-    buildOneLow();
+    bench.buildOneLow();
     panel.setMode(GirdleMode::load);
     auto* loads = child<QTableView>(panel, "loads");
     ASSERT_EQ(loads->model()->rowCount(), 6);
@@ -84,7 +117,7 @@ TEST_F(Load, is_told_at_each_place_by_shape_and_word) {
 
 TEST_F(Load, is_no_longer_told_once_a_stack_is_stale) {
     describePlate();
-    buildOneLow();
+    bench.buildOneLow();
     panel.setMode(GirdleMode::load);
     ASSERT_FALSE(child<DeflectionChart>(panel)->points().empty());
     bench.make(ShimMeasured{"S-3R", {thou(51), ""}, "MIC-1"});
@@ -94,7 +127,7 @@ TEST_F(Load, is_no_longer_told_once_a_stack_is_stale) {
 
 TEST_F(Load, a_typed_stack_says_what_it_takes_off_the_cap) {
     describePlate();
-    buildOneLow();
+    bench.buildOneLow();
     panel.select("2L");
     panel.setMode(GirdleMode::stacks);
     child<EntryField>(panel, "stack")->lineEdit()->setText("S-2L");

@@ -5,10 +5,12 @@
 #include "../../closing.h"
 
 #include <QApplication>
+#include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
 #include <gtest/gtest.h>
 #include <ledger/band_names.h>
+#include <session/girdle_runner.h>
 #include <session/record_session.h>
 
 namespace caprail {
@@ -52,6 +54,30 @@ public:
         }
     }
 
+    /// Until the girdle's plate is worked out, which goes on beside the window.
+    void waitForGirdle() {
+        GirdleRunner& girdle = GirdleRunner::of(*session);
+        QSignalSpy ready(&girdle, &GirdleRunner::ready);
+        (void)girdle.model();
+        if (girdle.isBusy()) {
+            EXPECT_TRUE(ready.wait(9000));
+        }
+    }
+    /// A quarter of an inch of steel.
+    void describePlate() {
+        LayoutSet layout = std::get<LayoutSet>(session->ledger().at(facts().layoutEntry).body);
+        layout.plateThickness = inches(0.25);
+        layout.plateMetal = PlateMetal::steel;
+        make(layout);
+    }
+    /// One stack is low by two thou, the others are flush.
+    void buildOneLow() {
+        survey();
+        kit();
+        shim("low", 48, 48);
+        build();
+        make(StackBuilt{{2, Side::left}, {{"low"}}});
+    }
     std::int64_t make(Body body) {
         const auto stored = session->append(std::move(body));
         EXPECT_TRUE(stored) << (stored ? "" : stored.error().sentence);

@@ -209,6 +209,10 @@ def work(program, record, shown):
     wait_for("at the field, the sentence that refuses a bare 9,", lambda: "9 thousandths" in field.description or None)
     if content(field) != "9" or len(ledger_of(program, record)) != before:
         fail("9 alone, which may be nine thousandths or nine inches, was not kept in the field for another try")
+    pump(0.7)  # nobody does the same thing twice within half a second: the program asks that back
+    told_while(lambda: type_and_enter(window, "cap 4 left", "9"),
+               lambda told: any("9 thousandths" in words for _, _, words in told))  # fails when it is not told again
+    pump(0.7)
     stored = []
     told = told_while(lambda: stored.append(type_and_enter(window, "cap 4 left", "28+27.5 thou")),
                       lambda told: any(words.startswith("On disk") for _, _, words in told))

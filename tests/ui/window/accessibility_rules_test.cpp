@@ -327,38 +327,6 @@ TEST_F(AccessibilityRules, a_refusal_is_said_on_the_live_node_too) {
     QTest::keyClick(field->lineEdit(), Qt::Key_Return);
     EXPECT_THAT(nameHeard(child<QLabel>(m_window.get(), "lastStored")).toStdString(),
                 testing::HasSubstr("9 thousandths"));
-    // The same refused once more is said once more.
-    static const QWidget* node = nullptr;
-    static int tellings = 0;
-    node = child<QLabel>(m_window.get(), "lastStored");
-    tellings = 0;
-    const auto before = QAccessible::installUpdateHandler([](QAccessibleEvent* event) {
-        tellings += event->object() == node && event->type() == QAccessible::NameChanged ? 1 : 0;
-    });
-    QTest::keyClick(field->lineEdit(), Qt::Key_Return);
-    QAccessible::installUpdateHandler(before);
-    EXPECT_EQ(tellings, 1);
-}
-
-TEST_F(AccessibilityRules, a_word_of_the_bench_view_keeps_the_remark_that_is_typed) {
-    go(Station::trialFit, QStringLiteral("dipstick clear"));
-    m_window->toggleBench();
-    auto* bench = child<BenchView>(m_window.get());
-    ASSERT_TRUE(bench->isActive());
-    const auto before = m_window->session()->ledger().size();
-    QTest::keyClicks(bench->field()->lineEdit(), "touches the tube");
-    for (QPushButton* button : bench->findChildren<QPushButton*>()) {
-        if (button->text() == QLatin1String("Fail") && button->isVisible()) {
-            QTest::mouseClick(button, Qt::LeftButton);
-            break;
-        }
-    }
-    const Ledger& ledger = m_window->session()->ledger();
-    ASSERT_GT(ledger.size(), before) << bench->field()->problem().toStdString();
-    const auto* result = std::get_if<TrialFitResult>(&ledger.at(before + 1).body);
-    ASSERT_NE(result, nullptr);
-    EXPECT_EQ(result->result, TrialResult::fail);
-    EXPECT_EQ(result->note, "touches the tube");
 }
 
 } // namespace

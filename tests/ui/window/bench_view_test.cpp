@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QLayout>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
 #include <session/spoken_words.h>
@@ -15,6 +16,7 @@
 #include <stations/common/entry_field.h>
 #include <stations/girdle/gaps.h>
 #include <stations/girdle/station.h>
+#include <window/bench_pad.h>
 #include <window/bench_view.h>
 #include <window/confirmation.h>
 
@@ -148,6 +150,31 @@ TEST(SpokenWords, say_the_place_and_the_value_and_no_more) {
     EXPECT_EQ(words(RoundOutcome{1, fastener, Outcome::held, {}, {}, ""}), "main 2 left held");
     EXPECT_EQ(words(RoundOutcome{1, fastener, Outcome::moved, Entered<Angle>{degrees(4), "4"}, {}, ""}),
               "main 2 left moved 4.0°");
+}
+
+TEST(BenchPadTest, keeps_the_remark_that_is_typed_behind_its_word) {
+    BenchPad pad(nullptr);
+    EntryField field;
+    QString taken;
+    field.ask(
+        "Dipstick clear", {}, [](const QString&) { return Result<QString>(QString()); },
+        [&](const QString& text) {
+            taken = text;
+            return Result<void>();
+        });
+    pad.typeInto(&field);
+    const std::vector<BenchWord> words{{"Pass", "p"}, {"Fail", "f"}};
+    pad.showWords(words);
+    QPushButton* fail = nullptr;
+    for (QPushButton* button : pad.findChildren<QPushButton*>()) {
+        fail = button->text() == QLatin1String("Fail") ? button : fail;
+    }
+    ASSERT_NE(fail, nullptr);
+    field.lineEdit()->setText("touches the tube");
+    pad.showWords(words); // as with every refresh
+    EXPECT_FALSE(fail->isHidden()) << "a key that is pressed must not go away under the finger";
+    fail->click();
+    EXPECT_EQ(taken, "f touches the tube");
 }
 
 } // namespace

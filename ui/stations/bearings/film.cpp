@@ -4,78 +4,51 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLineEdit>
-#include <bearings/oil.h>
+#include <algorithm>
 #include <charts/film_chart.h>
 #include <session/look.h>
 #include <stations/common/station_text.h>
 #include <text/plain_text.h>
 #include <units/parse.h>
-#include <work/shells.h>
+#include <work/warm_look.h>
 
 namespace caprail {
 
-/// The film of a bearing with the clearance that was measured, and warm.
-struct FilmRow {
-    JournalId journal;
-    std::optional<OilFilm> measured, warm; ///< none: it could not be worked out
-};
-
 namespace {
-
-/// A viscosity in mm²/s, as data sheets print it.
-std::optional<double> viscosityIn(const QString& text) {
-    QString plain = text.trimmed();
-    plain.replace(QLatin1Char(','), QLatin1Char('.'));
-    bool isNumber = false;
-    const double value = plain.toDouble(&isNumber);
-    return isNumber && value > 0 ? std::optional(value) : std::nullopt;
-}
-
-/// Finer than a clearance: films differ by hundredths of a thousandth.
-QString filmText(Length film, const Units& units) {
-    return units.length == LengthUnit::inch
-               ? QStringLiteral("%1 thou").arg(qtText(formatNumber(inInches(film) * 1000, 3, units.decimalMark)))
-               : QStringLiteral("%1 µm").arg(qtText(formatNumber(inMillimetres(film) * 1000, 1, units.decimalMark)));
-}
-
-QString stressText(Stress stress, const Units& units) {
-    return units.length == LengthUnit::inch
-               ? QStringLiteral("%1 psi").arg(qtText(formatNumber(inPsi(stress), 0, units.decimalMark)))
-               : QStringLiteral("%1 MPa").arg(qtText(formatNumber(inMegapascals(stress), 1, units.decimalMark)));
-}
 
 /// A column of what is told of a film, once there is one.
 template <class Get>
-TableColumn<FilmRow> filmColumn(const QString& title, std::optional<OilFilm> FilmRow::*film,
-                                std::function<QString(const OilFilm&)> text, Get get) {
-    return {.title = title,
-            .text = [film, text](const FilmRow& row) { return row.*film ? text(*(row.*film)) : QStringLiteral("—"); },
-            .value = [film, get](const FilmRow& row) { return row.*film ? valueOf(get(*(row.*film))) : SortValue(); },
-            .isFigure = true};
+TableColumn<BearingFilm> filmColumn(const QString& title, Result<OilFilm> BearingFilm::*film,
+                                    std::function<QString(const OilFilm&)> text, Get get) {
+    return {
+        .title = title,
+        .text = [film, text](const BearingFilm& row) { return row.*film ? text(*(row.*film)) : QStringLiteral("—"); },
+        .value = [film, get](const BearingFilm& row) { return row.*film ? valueOf(get(*(row.*film))) : SortValue(); },
+        .isFigure = true};
 }
 
-std::vector<TableColumn<FilmRow>> filmColumns(const RecordSession& session) {
-    const auto least = [&session](const OilFilm& film) { return filmText(film.least, session.units()); };
+std::vector<TableColumn<BearingFilm>> filmColumns(const RecordSession& session) {
+    const auto least = [&session](const OilFilm& film) { return qtText(formatFilm(film.least, session.units())); };
     const auto number = [&session](double value, int decimals) {
         return qtText(formatNumber(value, decimals, session.units().decimalMark));
     };
     return {{.title = BearingsFilm::tr("Bearing"),
-             .text = [](const FilmRow& row) { return capitalised(qtText(describe(row.journal))); }},
-            filmColumn(BearingsFilm::tr("Film, as measured"), &FilmRow::measured, least,
+             .text = [](const BearingFilm& row) { return capitalised(qtText(describe(row.bearing))); }},
+            filmColumn(BearingsFilm::tr("Film, as measured"), &BearingFilm::asMeasured, least,
                        [](const OilFilm& film) { return film.least; }),
-            filmColumn(BearingsFilm::tr("Film, warm"), &FilmRow::warm, least,
+            filmColumn(BearingsFilm::tr("Film, warm"), &BearingFilm::warm, least,
                        [](const OilFilm& film) { return film.least; }),
             filmColumn(
-                BearingsFilm::tr("h₀/c"), &FilmRow::warm,
+                BearingsFilm::tr("h₀/c"), &BearingFilm::warm,
                 [number](const OilFilm& film) { return number(film.share, 2); },
                 [](const OilFilm& film) { return film.share; }),
             filmColumn(
-                BearingsFilm::tr("Sommerfeld"), &FilmRow::warm,
+                BearingsFilm::tr("Sommerfeld"), &BearingFilm::warm,
                 [number](const OilFilm& film) { return number(film.sommerfeld, 3); },
                 [](const OilFilm& film) { return film.sommerfeld; }),
             filmColumn(
-                BearingsFilm::tr("Unit load"), &FilmRow::warm,
-                [&session](const OilFilm& film) { return stressText(film.unitLoad, session.units()); },
+                BearingsFilm::tr("Unit load"), &BearingFilm::warm,
+                [&session](const OilFilm& film) { return qtText(format(film.unitLoad, session.units(), 1)); },
                 [](const OilFilm& film) { return film.unitLoad; })};
 }
 
@@ -85,7 +58,7 @@ BearingsFilm::BearingsFilm(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_speed(new QLineEdit(this)), m_load(new QLineEdit(this)),
       m_width(new QLineEdit(this)), m_at40(new QLineEdit(this)), m_at100(new QLineEdit(this)),
       m_grade(new QComboBox(this)),
-      m_table(new Table<FilmRow, JournalId>(tr("Oil films"), &FilmRow::journal, filmColumns(session), this)),
+      m_table(new Table<BearingFilm, JournalId>(tr("Oil films"), &BearingFilm::bearing, filmColumns(session), this)),
       m_chart(new FilmChart(this)), m_remark(new Label(this)) {
     build();
 }
@@ -116,9 +89,8 @@ void BearingsFilm::build() {
     m_table->setObjectName(QStringLiteral("films"));
     m_remark->setObjectName(QStringLiteral("filmRemark"));
     m_load->setPlaceholderText(tr("none named"));
-    m_speed->setText(QStringLiteral("6000"));
-    m_width->setText(m_session.units().length == LengthUnit::inch ? QStringLiteral("0.85 in")
-                                                                  : QStringLiteral("21.6 mm"));
+    m_speed->setText(QString::number(usualFilmQuestion().revolutionsPerMinute));
+    m_width->setText(qtText(format(usualFilmQuestion().width, m_session.units())));
     for (const OilGrade& grade : commonGrades()) {
         m_grade->addItem(qtText(grade.name));
     }
@@ -153,83 +125,53 @@ void BearingsFilm::takeGrade() {
     }
 }
 
-Result<RunningBearing> BearingsFilm::read(Temperature oil) const {
+Result<FilmQuestion> BearingsFilm::read() const {
     const Units& units = m_session.units();
     const auto speed = parseCount(coreText(m_speed->text()), coreText(tr("the speed")), 1, 100'000);
-    const auto at40 = viscosityIn(m_at40->text());
-    const auto at100 = viscosityIn(m_at100->text());
+    const auto at40 = parseViscosity(coreText(m_at40->text()), "40 °C");
+    const auto at100 = parseViscosity(coreText(m_at100->text()), "100 °C");
     const auto width = parseLength(coreText(m_width->text()), units,
                                    {coreText(tr("the width of the shells")), inches(0.1), inches(6)});
     if (!speed || !width) {
         return tl::unexpected(!speed ? speed.error() : width.error());
     }
     if (!at40 || !at100) {
-        return refuse(
-            coreText(tr("Both viscosities must be numbers above zero: take them from the oil's data sheet.")));
+        return tl::unexpected(!at40 ? at40.error() : at100.error());
     }
-    const auto viscosity = dynamicViscosity({{celsius(40), *at40}, {celsius(100), *at100}}, oil);
-    if (!viscosity) {
-        return tl::unexpected(viscosity.error());
+    FilmQuestion question{*speed, width->value, oilOf({{}, *at40, *at100}), {}};
+    if (!m_load->text().trimmed().isEmpty()) {
+        const auto load = parseForce(coreText(m_load->text()), units,
+                                     {coreText(tr("the load on a bearing")), newtons(1), newtons(1e6)});
+        if (!load) {
+            return tl::unexpected(load.error());
+        }
+        question.load = load->value;
     }
-    if (m_load->text().trimmed().isEmpty()) {
-        return refuse(coreText(tr("At this temperature the oil has %1 mPa·s. No load is named, so no film is worked "
-                                  "out: name the load on one bearing.")
-                                   .arg(qtText(formatNumber(*viscosity, 1, units.decimalMark)))));
-    }
-    const auto load =
-        parseForce(coreText(m_load->text()), units, {coreText(tr("the load on a bearing")), newtons(1), newtons(1e6)});
-    if (!load) {
-        return tl::unexpected(load.error());
-    }
-    return RunningBearing{{}, width->value, {}, static_cast<double>(*speed), load->value, *viscosity};
+    return question;
 }
 
 void BearingsFilm::refresh(const Warming* warming) {
-    const auto asked =
-        warming == nullptr
-            ? Result<RunningBearing>(refuse(coreText(tr("The temperatures beside this cannot be read."))))
-            : read(warming->blockNow);
-    QString problem = asked ? QString() : qtText(asked.error().sentence);
-    std::vector<FilmRow> rows;
-    std::vector<FilmPoint> points;
-    RunningBearing shown;
-    for (const auto& [journal, result] : m_session.assessment().clearances) {
-        if (!asked || !result.clearance || !result.journalMean) {
-            continue;
-        }
-        Warming here = *warming;
-        here.shells = warmShells(m_session.facts(), journal);
-        RunningBearing running = *asked;
-        running.journal = *result.journalMean;
-        running.clearance = *result.clearance;
-        FilmRow& row = rows.emplace_back(FilmRow{journal, {}, {}});
-        if (const auto film = oilFilm(running)) {
-            row.measured = *film;
-        }
-        const auto then = clearanceAt(*result.clearance, *result.journalMean, here);
-        running.clearance = then.value_or(Length());
-        const auto warm = then ? oilFilm(running) : Result<OilFilm>(tl::unexpected(then.error()));
-        if (warm) {
-            row.warm = *warm;
-            points.push_back({journal, running.clearance, warm->least});
-            shown = running;
-        } else {
-            problem = capitalised(qtText(describe(journal))) + QStringLiteral(": ") + qtText(warm.error().sentence);
+    using Films = std::vector<BearingFilm>;
+    const Result<FilmQuestion> question =
+        warming != nullptr ? read()
+                           : Result<FilmQuestion>(refuse(coreText(tr("The temperatures beside this cannot be read."))));
+    const Result<Films> films =
+        question ? bearingFilms(m_session.facts(), m_session.assessment(), *warming, *question, m_session.units())
+                 : Result<Films>(tl::unexpected(question.error()));
+    QString problem = films ? QString() : qtText(films.error().sentence);
+    for (const BearingFilm& film : films.value_or(Films())) {
+        if (!film.warm) {
+            problem =
+                capitalised(qtText(describe(film.bearing))) + QStringLiteral(": ") + qtText(film.warm.error().sentence);
         }
     }
-    m_table->put(std::move(rows));
-    if (points.empty()) {
-        m_chart->setNothing(problem.isEmpty() ? tr("No clearance is measured with a micrometer yet.") : problem,
-                            screenLook());
+    if (films && std::ranges::any_of(*films, [](const BearingFilm& film) { return film.warm.has_value(); })) {
+        m_chart->setData(*films, m_session.units(), screenLook());
     } else {
-        m_chart->setData(shown, points, m_session.units(), screenLook());
+        m_chart->setNothing(problem, screenLook());
     }
-    m_remark->setText(
-        !problem.isEmpty()
-            ? problem
-            : tr("Least film by the charts of Raimondi and Boyd for a steady load, the oil as warm as the "
-                 "block, its viscosity by ASTM D341. An engine's load turns and hammers: advice, no "
-                 "verdict."));
+    m_table->put(films.value_or(Films()));
+    m_remark->setText(problem.isEmpty() ? qtText(filmAssumptions()) : problem);
 }
 
 } // namespace caprail

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QWidget>
-#include <bearings/expansion.h>
-#include <bearings/oil_film.h>
 #include <session/record_session.h>
 #include <tables/table.h>
 #include <text/label.h>
+#include <work/warm_look.h>
 
 class QComboBox;
 class QGridLayout;
@@ -14,7 +13,6 @@ class QLineEdit;
 namespace caprail {
 
 class FilmChart;
-struct FilmRow;
 
 /// The least oil film of each measured bearing, as it was measured and warm, for a speed, an oil and a load that
 /// somebody names: a look ahead, never a verdict, and not stored. Without a load there is none, and it says so.
@@ -32,12 +30,12 @@ private:
     void build();
     QGridLayout* buildFields();
     void takeGrade();
-    /// What runs with the clearance open; refuses what cannot be read, in one sentence.
-    [[nodiscard]] Result<RunningBearing> read(Temperature oil) const;
+    /// Refuses what cannot be read, in one sentence.
+    [[nodiscard]] Result<FilmQuestion> read() const;
     RecordSession& m_session;
     QLineEdit *m_speed, *m_load, *m_width, *m_at40, *m_at100;
     QComboBox* m_grade;
-    Table<FilmRow, JournalId>* m_table;
+    Table<BearingFilm, JournalId>* m_table;
     FilmChart* m_chart;
     Label* m_remark;
 };

@@ -4,63 +4,41 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLineEdit>
-#include <base/say.h>
 #include <session/look.h>
 #include <stations/bearings/film.h>
 #include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 #include <units/parse.h>
-#include <work/shells.h>
+#include <work/warm_look.h>
 
 namespace caprail {
 
-/// The clearance of a bearing as it was measured, and as it would be.
-struct WarmRow {
-    JournalId journal;
-    Length measured;
-    std::optional<Length> then; ///< none: it could not be worked out
-};
-
 namespace {
 
-/// A coefficient in millionths per kelvin, as handbooks print it.
-Result<Expansion> parseExpansion(const QString& text, const std::string& what) {
-    QString plain = text.trimmed();
-    plain.replace(QLatin1Char(','), QLatin1Char('.'));
-    bool isNumber = false;
-    const double value = plain.toDouble(&isNumber);
-    if (!isNumber) {
-        return refuse(
-            Core::say("“%1” is not a coefficient for the %2: type millionths per kelvin, 11.4 for grey cast iron.",
-                      coreText(text), what));
-    }
-    return millionthsPerKelvin(value);
-}
-
-std::vector<TableColumn<WarmRow>> warmColumns(const RecordSession& session) {
-    const auto change = [](const WarmRow& row) {
-        return row.then ? std::optional(*row.then - row.measured) : std::nullopt;
+std::vector<TableColumn<WarmClearance>> warmColumns(const RecordSession& session) {
+    const auto change = [](const WarmClearance& row) {
+        return row.warm ? std::optional(*row.warm - row.asMeasured) : std::nullopt;
     };
     return {{.title = BearingsWarm::tr("Bearing"),
-             .text = [](const WarmRow& row) { return capitalised(qtText(describe(row.journal))); }},
+             .text = [](const WarmClearance& row) { return capitalised(qtText(describe(row.bearing))); }},
             {.title = BearingsWarm::tr("Measured"),
-             .text = [&session](const WarmRow& row) { return qtText(format(row.measured, session.units())); },
-             .value = [](const WarmRow& row) { return valueOf(row.measured); },
+             .text = [&session](const WarmClearance& row) { return qtText(format(row.asMeasured, session.units())); },
+             .value = [](const WarmClearance& row) { return valueOf(row.asMeasured); },
              .isFigure = true},
             {.title = BearingsWarm::tr("Then"),
              .text =
-                 [&session](const WarmRow& row) {
-                     return row.then ? qtText(format(*row.then, session.units())) : QString();
+                 [&session](const WarmClearance& row) {
+                     return row.warm ? qtText(format(*row.warm, session.units())) : QString();
                  },
-             .value = [](const WarmRow& row) { return valueOf(row.then); },
+             .value = [](const WarmClearance& row) { return row.warm ? valueOf(*row.warm) : SortValue(); },
              .isFigure = true},
             {.title = BearingsWarm::tr("Change"),
              .text =
-                 [&session, change](const WarmRow& row) {
-                     return row.then ? qtText(formatSigned(*change(row), session.units())) : QString();
+                 [&session, change](const WarmClearance& row) {
+                     return row.warm ? qtText(formatSigned(*change(row), session.units())) : QString();
                  },
-             .value = [change](const WarmRow& row) { return valueOf(change(row)); }}};
+             .value = [change](const WarmClearance& row) { return valueOf(change(row)); }}};
 }
 
 } // namespace
@@ -69,7 +47,8 @@ BearingsWarm::BearingsWarm(RecordSession& session, BearingsFilm& film, QWidget* 
     : QWidget(parent), m_session(session), m_film(film), m_blockIs(new QComboBox(this)), m_crankIs(new QComboBox(this)),
       m_block(new QLineEdit(this)), m_crank(new QLineEdit(this)), m_measuredAt(new QLineEdit(this)),
       m_blockNow(new QLineEdit(this)), m_crankNow(new QLineEdit(this)),
-      m_table(new Table<WarmRow, JournalId>(tr("Clearances"), &WarmRow::journal, warmColumns(session), this)),
+      m_table(
+          new Table<WarmClearance, JournalId>(tr("Clearances"), &WarmClearance::bearing, warmColumns(session), this)),
       m_remark(new Label(this)) {
     build();
     refresh();
@@ -112,12 +91,14 @@ void BearingsWarm::build() {
         }
         box->addItem(tr("a figure of your own"), tr("as typed"));
     }
-    m_crankIs->setCurrentIndex(m_crankIs->findText(QStringLiteral("steel 4340")));
+    const Warming usual = usualWarming();
+    m_blockIs->setCurrentIndex(m_blockIs->findText(qtText(usualBlockMaterial)));
+    m_crankIs->setCurrentIndex(m_crankIs->findText(qtText(usualCrankMaterial)));
     takeMaterial(m_blockIs, m_block);
     takeMaterial(m_crankIs, m_crank);
-    m_measuredAt->setText(QStringLiteral("20 °C"));
-    m_blockNow->setText(QStringLiteral("90 °C"));
-    m_crankNow->setText(QStringLiteral("90 °C"));
+    m_measuredAt->setText(qtText(format(usual.measuredAt, m_session.units())));
+    m_blockNow->setText(qtText(format(usual.blockNow, m_session.units())));
+    m_crankNow->setText(qtText(format(usual.crankNow, m_session.units())));
     m_remark->setWordWrap(true);
     m_remark->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* column = new QVBoxLayout(this);
@@ -146,13 +127,15 @@ void BearingsWarm::takeMaterial(const QComboBox* box, QLineEdit* coefficient) {
 }
 
 Result<Warming> BearingsWarm::read() const {
-    const auto block = parseExpansion(m_block->text(), "block");
-    const auto crank = parseExpansion(m_crank->text(), "crank");
+    const auto block = parseExpansion(coreText(m_block->text()), coreText(tr("the block")));
+    const auto crank = parseExpansion(coreText(m_crank->text()), coreText(tr("the crank")));
     const Units& units = m_session.units();
-    const auto measured =
-        parseTemperature(coreText(m_measuredAt->text()), units, {"the temperature when measured", {}, {}});
-    const auto blockNow = parseTemperature(coreText(m_blockNow->text()), units, {"the block's temperature", {}, {}});
-    const auto crankNow = parseTemperature(coreText(m_crankNow->text()), units, {"the crank's temperature", {}, {}});
+    const auto measured = parseTemperature(coreText(m_measuredAt->text()), units,
+                                           {coreText(tr("the temperature when measured")), {}, {}});
+    const auto blockNow =
+        parseTemperature(coreText(m_blockNow->text()), units, {coreText(tr("the block's temperature")), {}, {}});
+    const auto crankNow =
+        parseTemperature(coreText(m_crankNow->text()), units, {coreText(tr("the crank's temperature")), {}, {}});
     if (!block || !crank) {
         return tl::unexpected(!block ? block.error() : crank.error());
     }
@@ -165,35 +148,27 @@ Result<Warming> BearingsWarm::read() const {
 void BearingsWarm::refresh() {
     const auto warming = read();
     QString problem = warming ? QString() : qtText(warming.error().sentence);
-    std::vector<WarmRow> rows;
-    for (const auto& [journal, result] : m_session.assessment().clearances) {
-        if (!result.clearance || !result.journalMean) {
-            continue;
+    // Without temperatures the clearances still stand there, as they were measured.
+    std::vector<WarmClearance> rows =
+        warmClearances(m_session.facts(), m_session.assessment(), warming.value_or(usualWarming()));
+    for (WarmClearance& row : rows) {
+        if (!warming) {
+            row.warm = tl::unexpected(warming.error());
+        } else if (!row.warm) {
+            problem = qtText(row.warm.error().sentence);
         }
-        WarmRow row{journal, *result.clearance, {}};
-        if (warming) {
-            Warming here = *warming;
-            here.shells = warmShells(m_session.facts(), journal);
-            if (const auto then = clearanceAt(*result.clearance, *result.journalMean, here)) {
-                row.then = *then;
-            } else {
-                problem = qtText(then.error().sentence);
-            }
-        }
-        rows.push_back(row);
     }
     m_film.refresh(warming ? &*warming : nullptr);
     const bool isBare = rows.empty() && problem.isEmpty();
     m_table->put(std::move(rows));
     const QString block = m_blockIs->currentData().toString();
     const QString crank = m_crankIs->currentData().toString();
-    m_remark->setText(!problem.isEmpty() ? QStringLiteral("✕ ") + problem
-                      : isBare
-                          ? tr("No clearance is measured with a micrometer yet: measure journals and bores first.")
-                          : tr("A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is "
-                               "known, common practice, no source: it leaves out that a cap may be of another metal. "
-                               "No verdict, not stored. Coefficients: %1.")
-                                .arg(block == crank ? block : tr("block %1; crank %2").arg(block, crank)));
+    m_remark->setText(
+        !problem.isEmpty() ? QStringLiteral("✕ ") + problem
+        : isBare
+            ? qtText(noClearanceYet().sentence)
+            : qtText(warmAssumptions()) + QLatin1Char(' ') +
+                  tr("Coefficients: %1.").arg(block == crank ? block : tr("block %1; crank %2").arg(block, crank)));
     QPalette palette = m_remark->palette();
     palette.setColor(QPalette::WindowText, problem.isEmpty() ? screenLook().quiet : screenLook().out);
     m_remark->setPalette(palette);

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QWidget>
-#include <bearings/expansion.h>
 #include <session/record_session.h>
 #include <tables/table.h>
 #include <text/label.h>
+#include <work/warm_look.h>
 
 class QComboBox;
 class QLineEdit;
@@ -12,7 +12,6 @@ class QLineEdit;
 namespace caprail {
 
 class BearingsFilm;
-struct WarmRow;
 
 /// Every clearance as it would be with block and crank at other temperatures: a look ahead, never a verdict, and not
 /// stored. Coefficients start from a handbook and can be changed.
@@ -32,7 +31,7 @@ private:
     BearingsFilm& m_film;
     QComboBox *m_blockIs, *m_crankIs;
     QLineEdit *m_block, *m_crank, *m_measuredAt, *m_blockNow, *m_crankNow;
-    Table<WarmRow, JournalId>* m_table;
+    Table<WarmClearance, JournalId>* m_table;
     Label* m_remark;
 };
 

@@ -114,12 +114,13 @@ void EngineLayoutPage::drawTyped() {
         m_plan->setEmpty(qtText(layout.error().sentence));
         return;
     }
-    if (const auto plate = girdlePlateOf(*typed); !plate) {
-        m_plan->setEmpty(qtText(plate.error().sentence));
+    const auto girdle = describedGirdle(*typed, *layout);
+    if (!girdle) {
+        m_plan->setEmpty(qtText(girdle.error().sentence));
         return;
     }
     PlanContent content{*layout};
-    content.shape = girdleShapeOf(*typed);
+    content.shape = girdle->shape;
     content.layers = PlanLayer::positions | PlanLayer::mainFasteners | PlanLayer::mainJournals | PlanLayer::throws |
                      PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick;
     content.title = m_layout->isTouched() ? tr("As typed, not stored yet") : QString();

@@ -91,7 +91,7 @@ PlanContent loadContent(const RecordSession& session, const BlockLoad* load, Rai
     PlanContent content = planContent(session.facts());
     content.layers = PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::loads;
     for (const PlaceLoad& at : load == nullptr ? std::vector<PlaceLoad>() : load->places) {
-        const std::optional<Force> force = rail == Rail::held ? at.force : at.forceFree;
+        const std::optional<Force>& force = at.under(rail);
         PlanMark mark;
         mark.place = qtText(code(at.place));
         mark.state = stateOf(session.assessment(), "stack:", at.place);

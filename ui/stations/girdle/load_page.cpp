@@ -8,6 +8,7 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 #include <session/filled.h>
+#include <session/girdle_runner.h>
 #include <session/look.h>
 #include <stations/common/station_text.h>
 #include <stations/common/tab_order.h>
@@ -21,7 +22,7 @@ namespace caprail {
 namespace {
 
 std::vector<TableColumn<PlaceLoad>> loadColumns(const RecordSession& session, const GirdleLoadPage& page) {
-    const auto force = [&page](const PlaceLoad& at) { return page.rail() == Rail::held ? at.force : at.forceFree; };
+    const auto force = [&page](const PlaceLoad& at) { return at.under(page.rail()); };
     const auto share = [&page](const PlaceLoad& at) {
         return page.rail() == Rail::held ? at.shareOfPreload : std::nullopt;
     };
@@ -29,8 +30,7 @@ std::vector<TableColumn<PlaceLoad>> loadColumns(const RecordSession& session, co
             {.title = GirdleLoadPage::tr("Residual"),
              .text =
                  [&session](const PlaceLoad& at) {
-                     return at.known == ResidualOf::nothing ? QStringLiteral("—")
-                                                            : qtText(formatSigned(at.residual, session.units()));
+                     return at.isKnown() ? qtText(formatSigned(at.residual, session.units())) : QStringLiteral("—");
                  },
              .value = [](const PlaceLoad& at) { return valueOf(at.residual); },
              .isFigure = true},
@@ -51,9 +51,7 @@ std::vector<TableColumn<PlaceLoad>> loadColumns(const RecordSession& session, co
             {.title = GirdleLoadPage::tr("Of preload"),
              .text =
                  [&session, share](const PlaceLoad& at) {
-                     return share(at) ? qtText(formatNumber(*share(at) * 100, 1, session.units().decimalMark)) +
-                                            QStringLiteral(" %")
-                                      : QString();
+                     return share(at) ? qtText(formatPercent(*share(at), session.units(), 1)) : QString();
                  },
              .value = [share](const PlaceLoad& at) { return valueOf(share(at).value_or(0)); },
              .isFigure = true}};
@@ -61,8 +59,8 @@ std::vector<TableColumn<PlaceLoad>> loadColumns(const RecordSession& session, co
 
 } // namespace
 
-GirdleLoadPage::GirdleLoadPage(RecordSession& given, GirdleModelKeeper& girdle, QWidget* parent)
-    : GirdlePage(given, parent), m_girdle(girdle), m_summary(new Label(this)), m_rail(new QComboBox(this)),
+GirdleLoadPage::GirdleLoadPage(RecordSession& given, QWidget* parent)
+    : GirdlePage(given, parent), m_summary(new Label(this)), m_rail(new QComboBox(this)),
       m_table(new Table<PlaceLoad, Position>(
           tr("Loads"), [](const PlaceLoad& at) { return at.place; }, loadColumns(given, *this), this)),
       m_largest(new QLineEdit(this)), m_band(new QLineEdit(this)), m_bandFor(new Label(this)),
@@ -126,17 +124,16 @@ Rail GirdleLoadPage::rail() const {
 }
 
 void GirdleLoadPage::refresh(Position selected) {
-    const GirdleModel* model = m_girdle.of(facts());
-    m_load = model == nullptr ? std::nullopt : std::optional(blockLoad(*model, facts(), assessment()));
-    m_problem = model == nullptr ? qtText(m_girdle.problem()) : QString();
+    GirdleRunner& girdle = GirdleRunner::of(session());
+    const GirdleModel* model = girdle.model();
+    m_girdle = model == nullptr ? std::nullopt : std::optional(*model);
+    m_load = model == nullptr ? std::nullopt : std::optional(blockLoad(*model, facts(), assessment(), units()));
+    m_problem = model != nullptr ? QString() : girdle.isBusy() ? tr("Working out …") : qtText(girdle.problem());
     m_summary->setText(m_load ? loadSentence(*m_load, rail(), units()) : m_problem);
     QStringList assumptions;
     if (m_load) {
         for (const std::string& sentence : m_load->assumptions) {
             assumptions << qtText(sentence);
-        }
-        if (!m_load->held) {
-            assumptions.removeFirst(); // what is missing: the summary says it
         }
     }
     m_assumptions->setText(assumptions.join(QLatin1Char(' ')));
@@ -172,9 +169,8 @@ QString GirdleLoadPage::costOf(const GirdleModel& model) const {
 }
 
 void GirdleLoadPage::showWorth() {
-    const GirdleModel* model = m_girdle.of(facts());
-    m_bandFor->setText(model == nullptr ? QString() : bandFor(*model));
-    m_costOf->setText(model == nullptr ? QString() : costOf(*model));
+    m_bandFor->setText(m_girdle ? bandFor(*m_girdle) : QString());
+    m_costOf->setText(m_girdle ? costOf(*m_girdle) : QString());
 }
 
 void GirdleLoadPage::focusField() {

@@ -15,11 +15,12 @@ namespace caprail {
 class GirdleLoadPage : public GirdlePage {
     Q_OBJECT
 public:
-    GirdleLoadPage(RecordSession& session, GirdleModelKeeper& girdle, QWidget* parent = nullptr);
+    explicit GirdleLoadPage(RecordSession& session, QWidget* parent = nullptr);
     void refresh(Position selected) override;
     void focusField() override;
     bool type(const QString& text) override;
-    /// As last worked out; null: `problem` says what is missing.
+    /// As last worked out, both or none; null: `problem` says what is missing, or that it is being worked out.
+    [[nodiscard]] const GirdleModel* model() const { return m_girdle ? &*m_girdle : nullptr; }
     [[nodiscard]] const BlockLoad* load() const { return m_load ? &*m_load : nullptr; }
     [[nodiscard]] Rail rail() const;
     [[nodiscard]] QString problem() const { return m_problem; }
@@ -34,7 +35,7 @@ private:
     void showWorth();
     [[nodiscard]] QString bandFor(const GirdleModel& model) const;
     [[nodiscard]] QString costOf(const GirdleModel& model) const;
-    GirdleModelKeeper& m_girdle;
+    std::optional<GirdleModel> m_girdle;
     std::optional<BlockLoad> m_load;
     QString m_problem;
     Label* m_summary;

@@ -7,14 +7,15 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <algorithm>
+#include <session/girdle_runner.h>
 #include <stations/common/budget_window.h>
 #include <stations/common/checks_view.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/place_heading.h>
-#include <stations/girdle/words.h>
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
 #include <stations/common/tab_order.h>
+#include <stations/girdle/words.h>
 #include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -35,8 +36,8 @@ QString namesOf(const std::vector<std::string>& shims) {
 
 } // namespace
 
-GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, GirdleModelKeeper& girdle, QWidget* parent)
-    : GirdlePage(given, parent), m_runner(runner), m_girdle(girdle), m_plan(new Label(this)), m_unmet(new Label(this)),
+GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, QWidget* parent)
+    : GirdlePage(given, parent), m_runner(runner), m_plan(new Label(this)), m_unmet(new Label(this)),
       m_built(new Label(this)), m_kit(new QPushButton(tr("List the &kit first…"), this)),
       m_takeOver(new QPushButton(tr("&Use the plan"), this)), m_anew(new QPushButton(tr("Plan all ane&w"), this)),
       m_objective(new QComboBox(this)), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
@@ -131,6 +132,7 @@ void GirdleStacks::refresh(Position selected) {
     m_objective->setCurrentIndex(static_cast<int>(facts().rules.objective));
     m_checks->refresh();
     refreshPlan();
+    refreshLoad();
     refreshPlace();
     askForStack();
 }
@@ -162,9 +164,15 @@ void GirdleStacks::refreshPlan() {
     }
     m_built->setText(built);
     m_built->setVisible(!built.isEmpty());
+}
+
+void GirdleStacks::refreshLoad() {
+    const GirdleModel* model = GirdleRunner::of(session()).model();
+    m_girdle = model == nullptr ? std::nullopt : std::optional(*model);
+    m_load = model == nullptr ? std::nullopt : std::optional(blockLoad(*model, facts(), assessment(), units()));
     QString flushness = flushnessSentence(assessment(), units());
-    if (const GirdleModel* model = m_girdle.of(facts())) {
-        flushness += QLatin1Char('\n') + loadSentence(blockLoad(*model, facts(), assessment()), Rail::held, units());
+    if (m_load) {
+        flushness += QLatin1Char('\n') + loadSentence(*m_load, Rail::held, units());
     }
     m_flushness->setText(flushness);
     m_flushness->setVisible(!facts().stacks.empty());
@@ -232,14 +240,13 @@ QString GirdleStacks::echoOf(const std::vector<std::string>& shims) const {
 }
 
 QString GirdleStacks::effectOf(Length residual) const {
-    const GirdleModel* model = m_girdle.of(facts());
-    if (model == nullptr) {
+    if (!m_load) {
         return {};
     }
-    const BlockLoad now = blockLoad(*model, facts(), assessment());
-    const auto at = std::ranges::find(now.places, m_position, &PlaceLoad::place);
-    return at == now.places.end() ? QString()
-                                  : qtText(effectOnCap(*model, now, m_position, residual - at->residual, units()));
+    const auto at = std::ranges::find(m_load->places, m_position, &PlaceLoad::place);
+    return at == m_load->places.end()
+               ? QString()
+               : qtText(effectOnCap(*m_girdle, *m_load, m_position, residual - at->residual, units()));
 }
 
 void GirdleStacks::askForStack() {

@@ -19,7 +19,7 @@ class PlaceHeading;
 class GirdleStacks : public GirdlePage {
     Q_OBJECT
 public:
-    GirdleStacks(RecordSession& session, PlanRunner& runner, GirdleModelKeeper& girdle, QWidget* parent = nullptr);
+    GirdleStacks(RecordSession& session, PlanRunner& runner, QWidget* parent = nullptr);
     void refresh(Position selected) override;
     void focusField() override;
     bool type(const QString& text) override;
@@ -34,6 +34,7 @@ private:
     void build();
     void askForStack();
     void refreshPlan();
+    void refreshLoad();
     void refreshPlace();
     [[nodiscard]] const PlannedStack* planned() const;
     /// The stack at the position with the shims typed for it, in words: thickness, residual, and in band or not.
@@ -46,7 +47,8 @@ private:
     /// What the shims typed for a position do to the load on its cap; empty while that is not known.
     [[nodiscard]] QString effectOf(Length residual) const;
     PlanRunner& m_runner;
-    GirdleModelKeeper& m_girdle;
+    std::optional<GirdleModel> m_girdle; ///< as of the last refresh; none: not known, or not worked out yet
+    std::optional<BlockLoad> m_load;     ///< with it
     Position m_position;
     Label* m_plan;
     Label* m_unmet;

@@ -3,8 +3,6 @@
 
 #include <QHBoxLayout>
 #include <algorithm>
-#include <charts/deflection_chart.h>
-#include <charts/spread_chart.h>
 #include <planview/plan_view.h>
 #include <stations/common/diagram_tools.h>
 #include <stations/common/panel_stack.h>
@@ -18,6 +16,7 @@
 #include <stations/girdle/load_page.h>
 #include <stations/girdle/recheck.h>
 #include <stations/girdle/stacks.h>
+#include <stations/girdle/survey_view.h>
 #include <stations/girdle/words.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -25,38 +24,27 @@
 namespace caprail {
 
 GirdleStation::GirdleStation(RecordSession& given, QWidget* parent)
-    : StationPanel(given, parent), m_plan(new PlanView(this)), m_tools(new PlanTools(m_plan, this)),
-      m_actions(new GirdleActions(given, this)), m_survey(new Label(this)), m_chart(new SpreadChart(this)),
-      m_deflections(new DeflectionChart(this)), m_board(new GirdleBoard(this)), m_gaps(new GirdleGaps(given, this)),
-      m_stacks(new GirdleStacks(given, m_runner, m_girdle, this)), m_body(new PanelStack(this)),
-      m_left(new PanelStack(this)), m_right(new PanelStack(this)) {
+    : StationPanel(given, parent), m_girdle(GirdleRunner::of(given)), m_survey(new GirdleSurvey(given, this)),
+      m_tools(new PlanTools(m_survey->plan(), this)), m_actions(new GirdleActions(given, this)),
+      m_board(new GirdleBoard(this)), m_gaps(new GirdleGaps(given, this)),
+      m_stacks(new GirdleStacks(given, m_runner, this)), m_body(new PanelStack(this)), m_left(new PanelStack(this)),
+      m_right(new PanelStack(this)) {
     m_position = m_gaps->position();
     build();
+    m_modes->show(static_cast<int>(m_mode));
     refresh();
 }
 
 void GirdleStation::build() {
-    m_plan->setObjectName(QStringLiteral("plan"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 8, 6);
     column->addWidget(buildBar());
     m_body->addWidget(buildWork());
     column->addWidget(m_body, 1);
 
-    connect(m_plan, &PlanView::placeSelected, this, [this](const QString& place) {
-        if (const auto position = parsePosition(coreText(place))) {
-            choose(*position);
-        }
-    });
-    connect(m_plan, &PlanView::placeActivated, this, [this] { page()->focusField(); });
-    connect(m_plan, &PlanView::typed, this, [this](const QString& text) { page()->type(text); });
-    for (const Chart* chart : {static_cast<Chart*>(m_chart), static_cast<Chart*>(m_deflections)}) {
-        connect(chart, &Chart::placeSelected, this, [this](const QString& place) {
-            if (const auto position = parsePosition(coreText(place))) {
-                choose(*position);
-            }
-        });
-    }
+    connect(m_survey, &GirdleSurvey::chosen, this, &GirdleStation::choose);
+    connect(m_survey->plan(), &PlanView::placeActivated, this, [this] { page()->focusField(); });
+    connect(m_survey->plan(), &PlanView::typed, this, [this](const QString& text) { page()->type(text); });
     connect(m_board, &GirdleBoard::chosen, this, &GirdleStation::choose);
     connect(m_board, &GirdleBoard::typed, this, [this](const QString& text) { page()->type(text); });
     connect(m_stacks, &GirdleStacks::scopeChosen, this, &GirdleStation::refresh);
@@ -64,6 +52,7 @@ void GirdleStation::build() {
     listenTo(m_gaps);
     listenTo(m_stacks);
     connect(&m_runner, &PlanRunner::planReady, this, &GirdleStation::refreshBoard);
+    connect(&m_girdle, &GirdleRunner::ready, this, &GirdleStation::girdleReady);
 }
 
 void GirdleStation::listenTo(GirdlePage* page) {
@@ -103,7 +92,7 @@ GirdleRecheck* GirdleStation::recheck() {
 
 GirdleLoadPage* GirdleStation::load() {
     if (m_load == nullptr) {
-        m_load = new GirdleLoadPage(session(), m_girdle, this);
+        m_load = new GirdleLoadPage(session(), this);
         listenTo(m_load);
         connect(m_load, &GirdleLoadPage::railChosen, this, &GirdleStation::refresh);
         m_right->addWidget(m_load);
@@ -134,17 +123,7 @@ QWidget* GirdleStation::buildBar() {
 }
 
 QWidget* GirdleStation::buildWork() {
-    auto* survey = new QWidget(this);
-    auto* surveyColumn = new QVBoxLayout(survey);
-    surveyColumn->setContentsMargins(0, 0, 0, 0);
-    m_survey->setWordWrap(true);
-    m_survey->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    surveyColumn->addWidget(m_plan, 3);
-    surveyColumn->addWidget(m_survey);
-    surveyColumn->addWidget(m_chart, 2);
-    surveyColumn->addWidget(m_deflections, 2);
-    m_deflections->hide();
-    m_left->addWidget(survey);
+    m_left->addWidget(m_survey);
     m_left->addWidget(m_board);
     m_right->addWidget(m_gaps);
     m_right->addWidget(m_stacks);
@@ -164,6 +143,7 @@ GirdlePage* GirdleStation::page() const {
 
 void GirdleStation::setMode(GirdleMode mode) {
     m_mode = mode;
+    m_modes->show(static_cast<int>(mode));
     m_tools->setVisible(!isWholePage() && mode != GirdleMode::stacks);
     if (mode == GirdleMode::shims) {
         m_body->setCurrentWidget(kit());
@@ -176,9 +156,6 @@ void GirdleStation::setMode(GirdleMode mode) {
                                   : mode == GirdleMode::load   ? static_cast<GirdlePage*>(load())
                                                                : recheck());
         m_left->setCurrentIndex(mode == GirdleMode::stacks ? 1 : 0);
-        m_chart->setVisible(mode != GirdleMode::load);
-        m_survey->setVisible(mode != GirdleMode::load);
-        m_deflections->setVisible(mode == GirdleMode::load);
     }
     refresh();
     focusMode();
@@ -195,11 +172,28 @@ void GirdleStation::focusMode() {
     }
 }
 
+void GirdleStation::plan() {
+    const GirdleModel* girdle = m_girdle.model();
+    if (m_girdle.isBusy()) {
+        m_runner.wait(); // without its loads it would be another plan
+        return;
+    }
+    m_runner.solve(
+        planTaskFor(session().facts(), session().assessment(), session().units(), m_stacks->scope(), girdle));
+}
+
+void GirdleStation::girdleReady() {
+    plan();
+    if (m_mode == GirdleMode::load) {
+        refresh();
+    } else if (m_mode == GirdleMode::stacks) {
+        m_stacks->refresh(m_position);
+    }
+}
+
 void GirdleStation::refresh() {
-    m_runner.solve(planTaskFor(session().facts(), session().assessment(), session().units(), m_stacks->scope(),
-                               m_girdle.of(session().facts())));
+    plan();
     m_actions->setPosition(m_position);
-    m_modes->show(static_cast<int>(m_mode));
     if (m_mode == GirdleMode::shims) {
         kit()->refresh();
         return;
@@ -213,37 +207,7 @@ void GirdleStation::refresh() {
         refreshBoard();
         return;
     }
-    refreshDiagram();
-    if (m_mode == GirdleMode::load) {
-        refreshLoad();
-        return;
-    }
-    m_survey->setText(m_mode == GirdleMode::recheck ? ringLegend(session().facts(), session().units())
-                                                    : surveySentence(session().assessment(), session().units()));
-    m_chart->setData(session().assessment(), session().units(), screenLook());
-}
-
-void GirdleStation::refreshDiagram() {
-    if (!session().facts().layout) {
-        m_plan->setEmpty(tr("Set the engine layout at the engine station: the pan rail is drawn from it."));
-        return;
-    }
-    PlanContent content = m_mode == GirdleMode::recheck ? recheckContent(session())
-                          : m_mode == GirdleMode::load  ? loadContent(session(), load()->load(), load()->rail())
-                                                        : gapContent(session(), m_gaps->order());
-    content.selected = qtText(code(m_position));
-    m_plan->setContent(std::move(content));
-}
-
-void GirdleStation::refreshLoad() {
-    const BlockLoad* now = load()->load();
-    const GirdleModel* model = m_girdle.of(session().facts());
-    if (model == nullptr || now == nullptr || !now->held) {
-        m_deflections->setNothing(
-            now == nullptr ? load()->problem() : loadSentence(*now, load()->rail(), session().units()), screenLook());
-        return;
-    }
-    m_deflections->setData(*model, *session().facts().layout, *now, load()->rail(), session().units(), screenLook());
+    m_survey->refresh(m_mode, m_position, m_gaps->order(), m_mode == GirdleMode::load ? load() : nullptr);
 }
 
 void GirdleStation::refreshBoard() {
@@ -254,7 +218,7 @@ void GirdleStation::refreshBoard() {
 void GirdleStation::choose(Position position) {
     m_position = position;
     m_actions->setPosition(position);
-    m_plan->select(qtText(code(position)));
+    m_survey->plan()->select(qtText(code(position)));
     m_board->select(position);
     if (!isWholePage()) {
         page()->refresh(position);

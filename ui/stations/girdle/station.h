@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <session/girdle_runner.h>
 #include <session/plan_runner.h>
 #include <stations/common/station.h>
 #include <stations/girdle/diagram.h>
-#include <text/label.h>
 
 class QStackedWidget;
 
 namespace caprail {
 
-class DeflectionChart;
 class GirdleActions;
 class GirdleBoard;
 class GirdleFeel;
@@ -19,9 +18,8 @@ class GirdleLoadPage;
 class GirdlePage;
 class GirdleRecheck;
 class GirdleStacks;
+class GirdleSurvey;
 class PlanTools;
-class PlanView;
-class SpreadChart;
 class ViewSwitches;
 
 /// The main job: gaps, shims, stacks and rechecks under the girdle, and the load that is left. The diagram is the form:
@@ -57,25 +55,23 @@ private:
     QWidget* buildWork();
     void choose(Position position);
     void step(int by);
-    void refreshDiagram();
     void refreshBoard();
-    void refreshLoad();
+    /// Asks for the plan of what is known; while the plate is being worked out, nothing.
+    void plan();
+    void girdleReady();
     [[nodiscard]] GirdlePage* page() const;
     void focusMode();
     /// The modes that take the whole room: the kit and the study of a feel.
     [[nodiscard]] bool isWholePage() const { return m_mode == GirdleMode::shims || m_mode == GirdleMode::feel; }
 
     PlanRunner m_runner;
-    GirdleModelKeeper m_girdle;
+    GirdleRunner& m_girdle;
     GirdleMode m_mode = GirdleMode::gaps;
     Position m_position;
     ViewSwitches* m_modes = nullptr;
-    PlanView* m_plan;
+    GirdleSurvey* m_survey;
     PlanTools* m_tools;
     GirdleActions* m_actions;
-    Label* m_survey;
-    SpreadChart* m_chart;
-    DeflectionChart* m_deflections; ///< in the place of the chart, with the load
     GirdleBoard* m_board;
     GirdleGaps* m_gaps;
     GirdleKit* m_kit = nullptr;

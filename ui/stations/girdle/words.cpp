@@ -241,33 +241,35 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
 }
 
 QString loadWord(Force force) {
-    return force > Force()   ? GirdleWordsText::tr("up")
-           : force < Force() ? GirdleWordsText::tr("down")
-                             : GirdleWordsText::tr("none");
+    switch (pullOf(force)) {
+    case Pull::up:
+        return GirdleWordsText::tr("up");
+    case Pull::down:
+        return GirdleWordsText::tr("down");
+    case Pull::none:
+        break;
+    }
+    return GirdleWordsText::tr("none");
 }
 
 QString loadText(Force force, const Units& units) {
-    const QString shape = force > Force() ? QStringLiteral("▲ ") : force < Force() ? QStringLiteral("▼ ") : QString();
+    const Pull pull = pullOf(force);
+    const QString shape = pull == Pull::up     ? QStringLiteral("▲ ")
+                          : pull == Pull::down ? QStringLiteral("▼ ")
+                                               : QString();
     return shape + qtText(format(force.magnitude(), units)) + QLatin1Char(' ') + loadWord(force);
 }
 
 QString loadSentence(const BlockLoad& load, Rail rail, const Units& units) {
-    const std::optional<GirdleLoad>& here = rail == Rail::held ? load.held : load.free;
-    if (!here) {
-        return load.assumptions.empty() ? QString() : qtText(load.assumptions.front());
+    const PlaceLoad* most = load.largestAt(rail);
+    if (most == nullptr) {
+        return qtText(load.notKnown);
     }
-    std::size_t most = 0;
-    for (std::size_t i = 0; i < here->force.size(); ++i) {
-        most = here->force[i].magnitude() > here->force[most].magnitude() ? i : most;
-    }
-    const QString stress =
-        units.length == LengthUnit::inch
-            ? QStringLiteral("%1 psi").arg(qtText(formatNumber(inPsi(here->largestStress), 0, units.decimalMark)))
-            : QStringLiteral("%1 MPa").arg(
-                  qtText(formatNumber(inMegapascals(here->largestStress), 0, units.decimalMark)));
+    const Force force = most->under(rail).value_or(Force());
+    const GirdleLoad& here = *load.under(rail);
     return GirdleWordsText::tr("Largest load %1 at %2, %3. Largest bending stress in the plate %4; energy %5 mJ.")
-        .arg(qtText(format(here->force[most].magnitude(), units)), qtText(describe(load.places[most].place)),
-             loadWord(here->force[most]), stress, qtText(formatNumber(here->energy * 1000, 1, units.decimalMark)));
+        .arg(qtText(format(force.magnitude(), units)), qtText(describe(most->place)), loadWord(force),
+             qtText(format(here.largestStress, units)), qtText(formatNumber(here.energy * 1000, 1, units.decimalMark)));
 }
 
 QString gapSentence(const GapResult& gap, const Units& units) {
