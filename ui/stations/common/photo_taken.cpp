@@ -54,13 +54,14 @@ std::optional<ClockTime> takenAt(const QByteArray& photo) {
     if (block.isEmpty()) {
         return {};
     }
-    const std::unique_ptr<ExifData, decltype(&exif_data_unref)> data(
-        exif_data_new_from_data(reinterpret_cast<const unsigned char*>(block.constData()),
-                                static_cast<unsigned>(block.size())),
-        &exif_data_unref);
+    const std::unique_ptr<ExifData, decltype(&exif_data_unref)> data(exif_data_new(), &exif_data_unref);
     if (!data) {
         return {};
     }
+    // Else it adds what the standard demands and the file lacks, moments of its own among them.
+    exif_data_unset_option(data.get(), EXIF_DATA_OPTION_FOLLOW_SPECIFICATION);
+    exif_data_load_data(data.get(), reinterpret_cast<const unsigned char*>(block.constData()),
+                        static_cast<unsigned>(block.size()));
     const auto taken = momentIn(*data, EXIF_TAG_DATE_TIME_ORIGINAL);
     return taken ? taken : momentIn(*data, EXIF_TAG_DATE_TIME_DIGITIZED);
 }
