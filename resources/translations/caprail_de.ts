@@ -1906,6 +1906,14 @@ Erstellt mit:</translation>
         <source>A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is known, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored.</source>
         <translation>Ein Ausblick mit α·D·ΔT, die Lagerschalen mit ihren Stahlrücken, wo ihre Dicke bekannt ist; übliche Praxis, ohne Quelle: dass ein Lagerdeckel aus anderem Metall sein kann, bleibt außer Acht. Kein Urteil, nicht gespeichert.</translation>
     </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>The rules of judging were changed after the reading of entry %1 (%2)</source>
+        <translation>Die Regeln des Urteilens wurden nach der Ablesung von Eintrag %1 geändert (%2)</translation>
+    </message>
 </context>
 <context>
     <name>DeflectionChartText</name>
@@ -4404,6 +4412,10 @@ zu niedrig: zu dünn</translation>
         <source>%1 (differs from its marking)</source>
         <translation>%1 (weicht von der Beschriftung ab)</translation>
     </message>
+    <message>
+        <source>Taken %1 by the camera&apos;s clock</source>
+        <translation>Aufgenommen %1 nach der Uhr der Kamera</translation>
+    </message>
 </context>
 <context>
     <name>SheetFont</name>
@@ -4954,7 +4966,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>&amp;Bands, and fits of the shop&apos;s own…</source>
-        <translation>&amp;Bänder und eigene Passungen der Werkstatt…</translation>
+        <translation>Bänder und eigene &amp;Passungen der Werkstatt…</translation>
     </message>
     <message>
         <source>No fits yet</source>
@@ -5012,10 +5024,6 @@ zu niedrig: zu dünn</translation>
         <translation>Spiel an %1</translation>
     </message>
     <message>
-        <source>&amp;Shells changed in %1</source>
-        <translation>&amp;Schalen in %1 gewechselt</translation>
-    </message>
-    <message>
         <source>No layout</source>
         <translation>Keine Motorbauform</translation>
     </message>
@@ -5057,7 +5065,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Crank lifted &amp;out</source>
-        <translation>Kurbelwelle &amp;herausgehoben</translation>
+        <translation>Kurbelwelle he&amp;rausgehoben</translation>
     </message>
     <message>
         <source>Crank laid &amp;in, caps at torque</source>
@@ -5066,6 +5074,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Measured square to the parting line.</source>
         <translation>Rechtwinklig zur Trennebene gemessen.</translation>
+    </message>
+    <message>
+        <source>She&amp;lls changed in %1</source>
+        <translation>Schalen in %1 &amp;gewechselt</translation>
     </message>
 </context>
 <context>
@@ -5101,10 +5113,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>A half shell</source>
         <translation>Eine Schalenhälfte</translation>
-    </message>
-    <message>
-        <source>Store &amp;shell</source>
-        <translation>&amp;Schale speichern</translation>
     </message>
     <message>
         <source>Name</source>
@@ -5155,16 +5163,12 @@ zu niedrig: zu dünn</translation>
         <translation>Von Hand eingelegte Schalen</translation>
     </message>
     <message>
-        <source>Store &amp;fitting</source>
-        <translation>&amp;Einbau speichern</translation>
-    </message>
-    <message>
         <source>main-3</source>
         <translation>main-3</translation>
     </message>
     <message>
         <source>&amp;Choose from the shelf</source>
-        <translation>Aus dem Regal &amp;wählen</translation>
+        <translation>Aus dem Re&amp;gal wählen</translation>
     </message>
     <message>
         <source>&amp;Take over</source>
@@ -5213,6 +5217,14 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>%1 (still looking)</source>
         <translation>%1 (sucht noch)</translation>
+    </message>
+    <message>
+        <source>Store shel&amp;l</source>
+        <translation>Scha&amp;le speichern</translation>
+    </message>
+    <message>
+        <source>Store fitti&amp;ng</source>
+        <translation>&amp;Einbau speichern</translation>
     </message>
 </context>
 <context>
@@ -5665,6 +5677,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Entry %1, %2, %3 kB. Enter shows it large.</source>
         <translation>Eintrag %1, %2, %3 kB. Enter zeigt es groß.</translation>
     </message>
+    <message>
+        <source>Entry %1, %2, %3 kB, taken %4 by the camera&apos;s clock. Enter shows it large.</source>
+        <translation>Eintrag %1, %2, %3 kB, aufgenommen %4 nach der Uhr der Kamera. Enter zeigt es groß.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::ClosingPicture</name>
@@ -5743,7 +5759,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Begin &amp;build %1…</source>
-        <translation>Aufbau %1 &amp;beginnen…</translation>
+        <translation>Au&amp;fbau %1 beginnen…</translation>
     </message>
     <message>
         <source>New build</source>
@@ -5757,8 +5773,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
 <context>
     <name>caprail::ClosingTaskPage</name>
     <message>
-        <source>P&amp;hoto…</source>
-        <translation>F&amp;oto …</translation>
+        <source>Ph&amp;oto…</source>
+        <translation>Fo&amp;to …</translation>
     </message>
 </context>
 <context>
@@ -6146,10 +6162,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1 at %2</source>
         <translation>%1 an %2</translation>
-    </message>
-    <message>
-        <source>(and %1 more).</source>
-        <translation>(und %1 weitere).</translation>
     </message>
     <message>
         <source>Decide it, and enter what was done.</source>
@@ -8564,10 +8576,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Fehlergrenze für das Spaltmaß liegt unter null: als halbe Breite ohne Vorzeichen eingeben.</translation>
     </message>
     <message>
-        <source>feeler leaf%1</source>
-        <translation>Blatt der Fühlerlehre%1</translation>
-    </message>
-    <message>
         <source>straightedge flatness</source>
         <translation>Ebenheit des Haarlineals</translation>
     </message>
@@ -9362,10 +9370,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Its cap likely went down by no more than %1.</source>
         <translation>Der Deckel ging wahrscheinlich um nicht mehr als %1 nach unten.</translation>
-    </message>
-    <message>
-        <source>%1 and %2 more are not at their specified value.</source>
-        <translation>%1 und %2 weitere sind nicht auf ihrem vorgegebenen Wert.</translation>
     </message>
     <message>
         <source>%1 is not at its specified value.</source>
@@ -11575,6 +11579,46 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>%1 is not the oil&apos;s viscosity at %2: type mm²/s from its data sheet, a number above zero.</source>
         <translation>%1 ist keine Viskosität des Öls bei %2: mm²/s aus seinem Datenblatt eingeben, eine Zahl über null.</translation>
     </message>
+    <message>
+        <source>%2 and another one are not at their specified value.</source>
+        <translation>%2 und eine weitere sind nicht auf ihrem vorgegebenen Wert.</translation>
+    </message>
+    <message>
+        <source>%2 and %1 others are not at their specified value.</source>
+        <translation>%2 und %1 weitere sind nicht auf ihrem vorgegebenen Wert.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%2: %3. Another one is open.</source>
+        <translation>%2: %3. Ein weiterer ist offen.</translation>
+    </message>
+    <message>
+        <source>%2: %3. %1 others are open.</source>
+        <translation>%2: %3. %1 weitere sind offen.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a moment on a clock: write it like 2026-05-04T09:30:00.</source>
+        <translation>„%1“ ist kein Zeitpunkt einer Uhr: schreiben wie 2026-05-04T09:30:00.</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>aufgenommen</translation>
+    </message>
+    <message>
+        <source>taken %1 by the camera&apos;s clock</source>
+        <translation>aufgenommen %1 nach der Uhr der Kamera</translation>
+    </message>
+    <message>
+        <source>feeler leaf</source>
+        <translation>Blatt der Fühlerlehre</translation>
+    </message>
+    <message>
+        <source>feeler leaf %1</source>
+        <translation>Blatt der Fühlerlehre %1</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -11885,10 +11929,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Der Motor</translation>
     </message>
     <message>
-        <source>Store &amp;engine</source>
-        <translation>&amp;Motor speichern</translation>
-    </message>
-    <message>
         <source>Its bottom end</source>
         <translation>Sein Kurbeltrieb</translation>
     </message>
@@ -11963,6 +12003,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing, the flushness and the load in the block.</source>
         <translation>Die Draufsicht, wie der Motor auf dem Montagebock liegt, gezeichnet aus den Eingaben. Links und rechts gelten vom Schwungradende aus gesehen, bei aufrecht stehendem Motor. Längen in der Draufsicht dienen der Zeichnung, der Bündigkeit und der Last im Block.</translation>
+    </message>
+    <message>
+        <source>Store engi&amp;ne</source>
+        <translation>Mo&amp;tor speichern</translation>
     </message>
 </context>
 <context>
@@ -12151,10 +12195,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Teile</translation>
     </message>
     <message>
-        <source>Store &amp;part</source>
-        <translation>&amp;Teil speichern</translation>
-    </message>
-    <message>
         <source>Photo of its number…</source>
         <translation>Foto seiner Nummer …</translation>
     </message>
@@ -12165,6 +12205,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>&amp;New part</source>
         <translation>&amp;Neues Teil</translation>
+    </message>
+    <message>
+        <source>Store par&amp;t</source>
+        <translation>&amp;Teil speichern</translation>
     </message>
 </context>
 <context>
@@ -12254,10 +12298,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Person</translation>
     </message>
     <message>
-        <source>Store &amp;person</source>
-        <translation>&amp;Person speichern</translation>
-    </message>
-    <message>
         <source>assembler</source>
         <translation>Monteur</translation>
     </message>
@@ -12295,7 +12335,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Store &amp;instrument</source>
-        <translation>&amp;Messmittel speichern</translation>
+        <translation>Messmi&amp;ttel speichern</translation>
     </message>
     <message>
         <source>Ne&amp;w instrument</source>
@@ -12375,7 +12415,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Store &amp;zero check</source>
-        <translation>&amp;Nullpunktprüfung speichern</translation>
+        <translation>N&amp;ullpunktprüfung speichern</translation>
+    </message>
+    <message>
+        <source>Store pe&amp;rson</source>
+        <translation>&amp;Person speichern</translation>
     </message>
 </context>
 <context>
@@ -12453,7 +12497,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>&amp;Confirm this value</source>
-        <translation>Diesen Wert &amp;bestätigen</translation>
+        <translation>Diesen Wert bes&amp;tätigen</translation>
     </message>
     <message>
         <source>the maker&apos;s sheet, a drawing, a person by name</source>
@@ -12614,10 +12658,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
 <context>
     <name>caprail::FastenersGroupParts</name>
     <message>
-        <source>S&amp;plit off places</source>
-        <translation>Stellen a&amp;btrennen</translation>
-    </message>
-    <message>
         <source>&amp;Join back</source>
         <translation>&amp;Zurückführen</translation>
     </message>
@@ -12648,6 +12688,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Store the split: %1</source>
         <translation>Abtrennen: %1</translation>
+    </message>
+    <message>
+        <source>Split &amp;off places</source>
+        <translation>Stellen abt&amp;rennen</translation>
     </message>
 </context>
 <context>
@@ -12725,12 +12769,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Gruppe</translation>
     </message>
     <message>
-        <source>Store &amp;group</source>
-        <translation>&amp;Gruppe speichern</translation>
-    </message>
-    <message>
         <source>Set the sequence on the &amp;diagram</source>
-        <translation>Reihenfolge in der &amp;Zeichnung festlegen</translation>
+        <translation>Reihenfolge in der Zei&amp;chnung festlegen</translation>
     </message>
     <message>
         <source>Wrench length</source>
@@ -12839,6 +12879,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>or the proof stress: 170 ksi</source>
         <translation>oder die Prüfspannung: 170 ksi</translation>
+    </message>
+    <message>
+        <source>Store gro&amp;up</source>
+        <translation>&amp;Gruppe speichern</translation>
     </message>
 </context>
 <context>
@@ -12950,10 +12994,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
 <context>
     <name>caprail::FastenersVerify</name>
     <message>
-        <source>&amp;Held</source>
-        <translation>&amp;Hält</translation>
-    </message>
-    <message>
         <source>What moved in this round, and what it made stale</source>
         <translation>Was sich in dieser Runde weiterdrehte und was dadurch veraltet ist</translation>
     </message>
@@ -12963,11 +13003,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Take &amp;off all %1 stacks</source>
-        <translation>Alle %1 Stapel abneh&amp;men</translation>
+        <translation>Alle %1 Sta&amp;pel abnehmen</translation>
     </message>
     <message>
         <source>&amp;Begin verify round %1</source>
-        <translation>Prüfrunde %1 be&amp;ginnen</translation>
+        <translation>Prüfr&amp;unde %1 beginnen</translation>
     </message>
     <message>
         <source>No layout</source>
@@ -13012,6 +13052,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Held</source>
         <translation>Hält</translation>
+    </message>
+    <message>
+        <source>Hel&amp;d</source>
+        <translation>Hä&amp;lt</translation>
     </message>
 </context>
 <context>
@@ -13353,11 +13397,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <name>caprail::GirdleFeel</name>
     <message>
         <source>&amp;Begin the study</source>
-        <translation>Prüfung &amp;beginnen</translation>
-    </message>
-    <message>
-        <source>&amp;Propose from the kit</source>
-        <translation>Aus dem Satz &amp;vorschlagen</translation>
+        <translation>&amp;Prüfung beginnen</translation>
     </message>
     <message>
         <source>Whose feel is tried</source>
@@ -13422,6 +13462,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Answer %1 of %2: lay %3 between the rests.</source>
         <translation>Antwort %1 von %2: %3 zwischen die Auflagen legen.</translation>
+    </message>
+    <message>
+        <source>P&amp;ropose from the kit</source>
+        <translation>Aus dem Satz &amp;vorschlagen</translation>
     </message>
 </context>
 <context>
@@ -13787,14 +13831,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>aufgebaut: %1</translation>
     </message>
     <message>
-        <source>Un&amp;pin</source>
-        <translation>Fixierung &amp;lösen</translation>
-    </message>
-    <message>
-        <source>&amp;Pin</source>
-        <translation>&amp;Fixieren</translation>
-    </message>
-    <message>
         <source>The plan keeps a pinned stack as it is and plans the rest around it.</source>
         <translation>Der Plan lässt einen fixierten Stapel, wie er ist, und plant die übrigen darum herum.</translation>
     </message>
@@ -13856,7 +13892,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>List the &amp;kit first…</source>
-        <translation>Zuerst den Sa&amp;tz auflisten…</translation>
+        <translation>Zue&amp;rst den Satz auflisten…</translation>
     </message>
     <message>
         <source>No shim is listed yet, so there is nothing to build a stack of. Alt+2</source>
@@ -13873,6 +13909,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1, residual %2: %3, should %4</source>
         <translation>%1, Restmaß %2: %3, sollte %4</translation>
+    </message>
+    <message>
+        <source>Unp&amp;in</source>
+        <translation>&amp;Fixierung lösen</translation>
+    </message>
+    <message>
+        <source>P&amp;in</source>
+        <translation>&amp;Fixieren</translation>
     </message>
 </context>
 <context>
@@ -14299,10 +14343,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>größter Winkel</translation>
     </message>
     <message>
-        <source>&amp;Print…</source>
-        <translation>Dru&amp;cken…</translation>
-    </message>
-    <message>
         <source>E&amp;xport…</source>
         <translation>E&amp;xportieren…</translation>
     </message>
@@ -14373,6 +14413,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>the last %1 of %2 rounds are looked at</source>
         <translation>die letzten %1 von %2 Runden werden betrachtet</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>Dru&amp;cken…</translation>
     </message>
 </context>
 <context>
@@ -15110,7 +15154,7 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     </message>
     <message>
         <source>&amp;Instrument</source>
-        <translation>&amp;Messmittel</translation>
+        <translation>Messmi&amp;ttel</translation>
     </message>
     <message>
         <source>Another %1 is fitted…</source>
@@ -16045,10 +16089,6 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
 <context>
     <name>caprail::TrialFitStation</name>
     <message>
-        <source>&amp;Pass</source>
-        <translation>Bes&amp;tanden</translation>
-    </message>
-    <message>
         <source>Fai&amp;l</source>
         <translation>&amp;Nicht bestanden</translation>
     </message>
@@ -16111,6 +16151,10 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     <message>
         <source>Fail</source>
         <translation>Nicht bestanden</translation>
+    </message>
+    <message>
+        <source>P&amp;ass</source>
+        <translation>Bes&amp;tanden</translation>
     </message>
 </context>
 <context>
