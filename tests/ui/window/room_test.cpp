@@ -78,7 +78,7 @@ TEST_F(Room, for_text_twice_as_large_no_two_parts_of_the_window_lie_over_each_ot
 TEST_F(Room, of_the_bench_pad_holds_its_words_at_every_text_size) {
     for (const int percent : textSizes) {
         applyTextSize(percent);
-        BenchPad pad;
+        BenchPad pad(nullptr);
         pad.showWords({{QStringLiteral("Markierung gleich"), QStringLiteral("h")}, {QStringLiteral("Länge"), QStringLiteral("l")}});
         pad.show();
         QApplication::processEvents();
