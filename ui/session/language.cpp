@@ -44,7 +44,7 @@ QString& language() {
 } // namespace
 
 QStringList languages() {
-    return {QStringLiteral("en"), QStringLiteral("de")};
+    return {QStringLiteral("en"), QStringLiteral("de"), QStringLiteral("fr")};
 }
 
 QString spokenLanguage() {

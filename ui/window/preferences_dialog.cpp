@@ -85,7 +85,8 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     }
     m_textSize->setCurrentIndex(m_textSize->findData(p.textSize));
     addRow(form, tr("Te&xt size (in full from the next start)"), m_textSize);
-    const QStringList names{tr("like the desktop"), QStringLiteral("English"), QStringLiteral("Deutsch")};
+    const QStringList names{tr("like the desktop"), QStringLiteral("English"), QStringLiteral("Deutsch"),
+                            QStringLiteral("Français")};
     const QStringList codes = QStringList{QString()} + languages();
     for (qsizetype i = 0; i < codes.size(); ++i) {
         m_language->addItem(names[i], codes[i]);

@@ -4,12 +4,9 @@
 #include <QAbstractScrollArea>
 #include <QDir>
 #include <QFont>
-#include <QLineEdit>
 #include <QPalette>
 #include <QScrollBar>
-#include <QTableView>
 #include <cstdlib>
-#include <stations/bearings/station.h>
 #include <stations/closing/station.h>
 #include <stations/girdle/station.h>
 #include <stations/pickup/station.h>
@@ -109,34 +106,6 @@ TEST_P(Look1060, nine_caps_fit_too) {
     grab(panel, named("girdle-nine-caps"));
     panel.setMode(GirdleMode::stacks);
     grab(panel, named("girdle-nine-stacks"));
-}
-
-TEST_P(Look1060, the_load_in_the_block_and_the_oil_films_fit) {
-    StationRecord bench(5, 4);
-    bench.describePlate();
-    bench.buildOneLow();
-    bench.waitForGirdle();
-    GirdleStation girdle(*bench.session);
-    show(girdle);
-    girdle.setMode(GirdleMode::load);
-    grab(girdle, named("girdle-load"));
-    girdle.setMode(GirdleMode::gaps);
-    grab(girdle, named("girdle-after-load"));
-    bench.bearings();
-    bench.layIn(false);
-    for (int rod = 1; rod <= 2; ++rod) {
-        const JournalId journal{JournalKind::rod, rod};
-        for (int station = 1; station <= 2; ++station) {
-            bench.make(JournalReading{journal, station, 1, {inches(2.0995), ""}, "MIC-1"});
-            bench.make(BoreReading{journal, BoreMethod::boreWithShells, station, {inches(2.1020), ""}, "BORE-1"});
-        }
-    }
-    BearingsStation bearings(*bench.session);
-    show(bearings);
-    bearings.setMode(BearingsMode::warm);
-    child<QLineEdit>(bearings, "filmLoad")->setText(QStringLiteral("3000"));
-    EXPECT_EQ(child<QTableView>(bearings, "films")->model()->rowCount(), 7) << "five mains, two rods";
-    grab(bearings, named("bearings-films"));
 }
 
 TEST_P(Look1060, the_trial_fit_fits_locked_and_open) {

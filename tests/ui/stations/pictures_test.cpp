@@ -99,6 +99,7 @@ protected:
                                    {}});
         bench.tighten();
         bench.bearings();
+        bench.rodBearings();
         bench.make(FitReading{std::string(bands::crankEndPlay), 1, {thou(6), ""}, ""});
         bench.make(FitReading{std::string(bands::rodSideClearance), 2, {thou(22), ""}, ""});
         bench.tighten();
@@ -206,10 +207,8 @@ TEST_P(Pictures, of_the_girdle_station) {
 }
 
 TEST_P(Pictures, of_the_load_that_the_girdle_puts_into_the_block) {
-    LayoutSet layout = std::get<LayoutSet>(bench.session->ledger().at(bench.facts().layoutEntry).body);
-    layout.plateThickness = inches(0.25);
-    layout.plateMetal = PlateMetal::steel;
-    bench.make(layout);
+    bench.describePlate();
+    bench.waitForGirdle();
     const auto gapAt = [](Position p) { return 50 + 1.5 * (2 * (p.cap - 1) + (p.side == Side::right ? 1 : 0)); };
     for (const int pass : {3, 4}) { // a nut of cap 2 moved
         for (const Side side : {Side::left, Side::right}) {

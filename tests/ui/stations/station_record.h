@@ -172,6 +172,17 @@ public:
         }
         layIn();
     }
+    /// The same for the rods, as measured in two directions at one station.
+    void rodBearings() {
+        layIn(false);
+        for (const JournalId j : session->facts().layout->rodJournals()) {
+            for (int direction = 1; direction <= 2; ++direction) {
+                make(JournalReading{j, 1, direction, {inches(2.0990), ""}, "MIC-1"});
+            }
+            make(BoreReading{j, BoreMethod::boreWithShells, 1, {inches(2.1009), ""}, "BORE-1"});
+        }
+        layIn();
+    }
     void verifyRound() {
         for (const Position p : positions()) {
             make(StackMoved{p, StackMove::takenOff});

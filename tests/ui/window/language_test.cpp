@@ -79,13 +79,27 @@ std::set<QString> placeholdersIn(const QString& text) {
 }
 
 TEST(Catalogue, translates_every_text_and_keeps_its_places) {
-    const auto messages = catalogueOf(QStringLiteral("de"));
-    ASSERT_GT(messages.size(), 2000U);
-    for (const Message& m : messages) {
-        EXPECT_TRUE(m.isFinished && !m.forms.join(QString()).isEmpty())
-            << qPrintable(m.context + QStringLiteral(": ") + m.source) << " is not translated";
-        for (const QString& form : m.forms) {
-            EXPECT_EQ(placeholdersIn(m.source), placeholdersIn(form)) << qPrintable(m.source);
+    for (const QString& code : languages().mid(1)) {
+        const auto messages = catalogueOf(code);
+        ASSERT_GT(messages.size(), 2000U);
+        for (const Message& m : messages) {
+            EXPECT_TRUE(m.isFinished && !m.forms.join(QString()).isEmpty())
+                << qPrintable(code + QStringLiteral(", ") + m.context + QStringLiteral(": ") + m.source)
+                << " is not translated";
+            for (const QString& form : m.forms) {
+                EXPECT_EQ(placeholdersIn(m.source), placeholdersIn(form)) << qPrintable(m.source);
+            }
+        }
+    }
+}
+
+TEST(Catalogue, of_french_parts_its_signs_from_words_by_a_space_that_does_not_break) {
+    static const QRegularExpression breaks(QStringLiteral("« | [:;?!»]|[\\w)][;?!»]|[“”]"),
+                                           QRegularExpression::UseUnicodePropertiesOption);
+    for (const Message& m : catalogueOf(QStringLiteral("fr"))) {
+        for (QString form : m.forms) {
+            form.remove(QStringLiteral(";;")); // parts a file dialog's filters
+            EXPECT_FALSE(breaks.match(form).hasMatch()) << qPrintable(form);
         }
     }
 }
@@ -102,18 +116,20 @@ TEST(Catalogue, of_english_counts_one_and_several) {
 }
 
 TEST(Catalogue, has_what_the_core_marks) {
-    std::set<std::string> sources;
-    for (const Message& m : catalogueOf(QStringLiteral("de"))) {
-        if (m.context.endsWith(QLatin1String("Core"))) {
-            EXPECT_TRUE(m.comment.isEmpty()) << qPrintable(m.source) << ": a literal stands behind the sentence";
-            sources.insert(m.source.toStdString());
+    for (const QString& code : languages().mid(1)) {
+        std::set<std::string> sources;
+        for (const Message& m : catalogueOf(code)) {
+            if (m.context.endsWith(QLatin1String("Core"))) {
+                EXPECT_TRUE(m.comment.isEmpty()) << qPrintable(m.source) << ": a literal stands behind the sentence";
+                sources.insert(m.source.toStdString());
+            }
         }
-    }
-    for (const auto label : columnLabels()) {
-        EXPECT_TRUE(sources.contains(std::string(label))) << label;
-    }
-    for (const KindInfo& kind : allKinds()) {
-        EXPECT_TRUE(sources.contains(std::string(kind.title))) << kind.title;
+        for (const auto label : columnLabels()) {
+            EXPECT_TRUE(sources.contains(std::string(label))) << qPrintable(code) << ": " << label;
+        }
+        for (const KindInfo& kind : allKinds()) {
+            EXPECT_TRUE(sources.contains(std::string(kind.title))) << qPrintable(code) << ": " << kind.title;
+        }
     }
 }
 
@@ -121,28 +137,36 @@ TEST(Language, is_that_of_the_desktop_unless_another_was_chosen) {
     const QLocale austrian(QLocale::German, QLocale::Austria);
     EXPECT_EQ(languageFor({}, austrian), QLatin1String("de"));
     EXPECT_EQ(languageFor(QStringLiteral("en"), austrian), QLatin1String("en"));
+    EXPECT_EQ(languageFor({}, QLocale(QLocale::French, QLocale::Canada)), QLatin1String("fr"));
     EXPECT_EQ(languageFor({}, QLocale::c()), QLatin1String("en"));
     EXPECT_EQ(languageFor({}, QLocale(QLocale::Finnish)), QLatin1String("en"));
     EXPECT_EQ(languageFor(QStringLiteral("xx"), QLocale(QLocale::Finnish)), QLatin1String("en"));
 }
 
-/// Says German to the end of the process: ctest runs each test in one of its own.
-class German : public testing::Test {
+/// Says the language with this code to the end of the process: ctest runs each test in one of its own.
+class Spoken : public testing::TestWithParam<const char*> {
 protected:
     void SetUp() override {
         useSettingsIn(m_folder.path());
-        speak(QStringLiteral("de"));
+        speak(QString::fromLatin1(GetParam()));
     }
     QTemporaryDir m_folder;
 };
 
-TEST_F(German, sentences_are_put_together_in_the_order_of_the_language) {
-    EXPECT_EQ(Core::say("cap %1 %2", 3, Core::say("right")), "Deckel 3 rechts");
-    EXPECT_NE(Core::say("There is no stack at %1: build it first.", "Deckel 3 rechts"),
-              "There is no stack at Deckel 3 rechts: build it first.");
+INSTANTIATE_TEST_SUITE_P(Languages, Spoken, testing::Values("de", "fr"),
+                         [](const auto& language) { return std::string(language.param); });
+
+TEST_P(Spoken, sentences_are_put_together_in_the_order_of_the_language) {
+    const bool isFrench = spokenLanguage() == QLatin1String("fr");
+    const std::string place = isFrench ? "chapeau 3 droite" : "Deckel 3 rechts";
+    EXPECT_EQ(Core::say("cap %1 %2", 3, Core::say("right")), place);
+    EXPECT_NE(Core::say("There is no stack at %1: build it first.", place),
+              "There is no stack at " + place + ": build it first.");
+    EXPECT_EQ(MainWindow::tr("%n entries were kept.", "", 1),
+              isFrench ? "1 inscription a été gardée." : "1 Eintrag wurde behalten.");
 }
 
-TEST_F(German, the_key_of_a_recheck_is_the_letter_on_its_button) {
+TEST_P(Spoken, the_key_of_a_recheck_is_the_letter_on_its_button) {
     const QString copy = m_folder.filePath(QStringLiteral("record.caprail"));
     ASSERT_TRUE(importLedger(SAMPLE_BUILDS "/mid-survey.jsonl", copy.toStdString()));
     const auto session = std::move(*RecordSession::open(copy));
@@ -160,10 +184,10 @@ TEST_F(German, the_key_of_a_recheck_is_the_letter_on_its_button) {
     EXPECT_FALSE(page.type(QStringLiteral("x")));
 }
 
-TEST_F(German, no_station_shows_an_english_text) {
-    std::map<QString, QString> german;
-    for (const Message& m : catalogueOf(QStringLiteral("de"))) {
-        german.emplace(m.source, m.forms.join(QString()));
+TEST_P(Spoken, no_station_shows_an_english_text) {
+    std::map<QString, QString> translated;
+    for (const Message& m : catalogueOf(spokenLanguage())) {
+        translated.emplace(m.source, m.forms.join(QString()));
     }
     const QString copy = m_folder.filePath(QStringLiteral("record.caprail"));
     ASSERT_TRUE(QFile::copy(QStringLiteral(SAMPLE_BUILDS "/moved-in-verify-round.caprail"), copy));
@@ -177,9 +201,9 @@ TEST_F(German, no_station_shows_an_english_text) {
     int seen = 0;
     const auto look = [&](const QString& text, const QObject* where) {
         ++seen;
-        auto at = german.find(text);
-        at = at == german.end() ? german.find(text.left(1).toLower() + text.mid(1)) : at; // "Dipstick clear"
-        if (text != QLatin1String("in") && at != german.end() &&
+        auto at = translated.find(text);
+        at = at == translated.end() ? translated.find(text.left(1).toLower() + text.mid(1)) : at; // "Dipstick clear"
+        if (text != QLatin1String("in") && at != translated.end() &&
             at->second.compare(text, Qt::CaseInsensitive) != 0) { // "in" is the inch beside a field
             english.insert(
                 text + QStringLiteral(" in ") + QLatin1String(where->metaObject()->className()) +
@@ -204,7 +228,7 @@ TEST_F(German, no_station_shows_an_english_text) {
         for (const QAction* action : window.findChildren<QAction*>()) {
             look(action->text(), action);
         }
-        picture(window, QStringLiteral("german-%1").arg(static_cast<int>(station.value)));
+        picture(window, QStringLiteral("%1-%2").arg(spokenLanguage()).arg(static_cast<int>(station.value)));
     }
     EXPECT_GT(seen, 500);
     EXPECT_TRUE(english.empty()) << [&] {
@@ -216,12 +240,12 @@ TEST_F(German, no_station_shows_an_english_text) {
     }();
 }
 
-TEST_F(German, each_letter_of_a_menu_belongs_to_one_entry) {
+TEST_P(Spoken, each_letter_of_a_menu_belongs_to_one_entry) {
     const MainWindow window;
     EXPECT_EQ(sharedLetters(*window.menuBar()), "");
 }
 
-TEST_F(German, no_button_label_or_tab_of_any_view_is_cut) {
+TEST_P(Spoken, no_button_label_or_tab_of_any_view_is_cut) {
     for (const char* sample : {"mid-survey", "moved-in-verify-round", "closed"}) {
         const QString copy = m_folder.filePath(QString::fromUtf8(sample) + QStringLiteral(".caprail"));
         ASSERT_TRUE(QFile::copy(QStringLiteral(SAMPLE_BUILDS "/") + QFileInfo(copy).fileName(), copy));
@@ -233,8 +257,8 @@ TEST_F(German, no_button_label_or_tab_of_any_view_is_cut) {
         window.resize(1280, 800);
         int views = 0;
         inEveryView(window, [&](const std::string& view) {
-            picture(window,
-                    QStringLiteral("german-%1, ").arg(QString::fromUtf8(sample)) + QString::fromStdString(view));
+            picture(window, spokenLanguage() + QStringLiteral("-%1, ").arg(QString::fromUtf8(sample)) +
+                                QString::fromStdString(view));
             ++views;
             EXPECT_THAT(cutTexts(window), testing::IsEmpty()) << sample << ", " << view;
         });
