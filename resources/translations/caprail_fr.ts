@@ -1900,11 +1900,19 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>Least film by the charts of Raimondi and Boyd for a steady load, with the same load and width at every bearing, the oil as warm as the block, its viscosity by ASTM D341. An engine&apos;s load turns and hammers: advice, no verdict.</source>
-        <translation>Film minimal d&apos;après les abaques de Raimondi et Boyd pour une charge constante, à charge et largeur égales pour tous les paliers, l&apos;huile aussi chaude que le bloc, sa viscosité selon ASTM D341. La charge d&apos;un moteur tourne et martèle : un conseil, pas un jugement.</translation>
+        <translation>Film minimal d&apos;après les abaques de Raimondi et Boyd pour une charge constante, à charge et largeur égales pour tous les paliers, l&apos;huile aussi chaude que le bloc, sa viscosité selon ASTM D341. La charge d&apos;un moteur tourne et martèle&#xa0;: un conseil, pas un jugement.</translation>
     </message>
     <message>
         <source>A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is known, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored.</source>
-        <translation>Une prévision par α·D·ΔT, les coussinets avec leur dos d&apos;acier là où leur épaisseur est connue, usage courant, sans source : elle ignore qu&apos;un chapeau peut être d&apos;un autre métal. Ni jugement ni enregistrement.</translation>
+        <translation>Une prévision par α·D·ΔT, les coussinets avec leur dos d&apos;acier là où leur épaisseur est connue, usage courant, sans source&#xa0;: elle ignore qu&apos;un chapeau peut être d&apos;un autre métal. Ni jugement ni enregistrement.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>The rules of judging were changed after the reading of entry %1 (%2)</source>
+        <translation>Les règles de jugement ont été changées après la lecture de l&apos;entrée %1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -2074,11 +2082,11 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>Stale by it: %1 and %2 more.</source>
-        <translation>Périmé par là : %1 et %2 autres.</translation>
+        <translation>Périmé par là&#xa0;: %1 et %2 autres.</translation>
     </message>
     <message>
         <source>Stale by it: %1.</source>
-        <translation>Périmé par là : %1.</translation>
+        <translation>Périmé par là&#xa0;: %1.</translation>
     </message>
     <message>
         <source>It must hold in a later round.</source>
@@ -2351,23 +2359,23 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>No plan can have more than %1 in band, nor then fewer than %2 shims: this is at least %3 % of what can be.</source>
-        <translation>Aucun plan ne peut en avoir plus de %1 dans la plage, ni alors moins de %2 cales : c&apos;est au moins %3 % du possible.</translation>
+        <translation>Aucun plan ne peut en avoir plus de %1 dans la plage, ni alors moins de %2 cales&#xa0;: c&apos;est au moins %3&#xa0;% du possible.</translation>
     </message>
     <message>
         <source>No plan has more in band, nor as many with fewer shims; only the residuals may still be bettered.</source>
-        <translation>Aucun plan n&apos;en a plus dans la plage, ni autant avec moins de cales ; seuls les résidus peuvent encore être améliorés.</translation>
+        <translation>Aucun plan n&apos;en a plus dans la plage, ni autant avec moins de cales&#xa0;; seuls les résidus peuvent encore être améliorés.</translation>
     </message>
     <message>
         <source>%1 stacks stand and stay; the plan is for the other %2.</source>
-        <translation>%1 piles sont en place et restent ; le plan vaut pour les %2 autres.</translation>
+        <translation>%1 piles sont en place et restent&#xa0;; le plan vaut pour les %2 autres.</translation>
     </message>
     <message>
         <source>Proven best: %1 (%2 ms).</source>
-        <translation>Le meilleur, prouvé : %1 (%2 ms).</translation>
+        <translation>Le meilleur, prouvé&#xa0;: %1 (%2 ms).</translation>
     </message>
     <message>
         <source>Best found so far: %1 (%2 ms).</source>
-        <translation>Le meilleur trouvé jusqu&apos;ici : %1 (%2 ms).</translation>
+        <translation>Le meilleur trouvé jusqu&apos;ici&#xa0;: %1 (%2 ms).</translation>
     </message>
     <message>
         <source>Buy a shim of %1.</source>
@@ -2410,7 +2418,7 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>More shims than the rules allow in one stack: %1.</source>
-        <translation>Plus de cales dans une pile que n&apos;en permettent les consignes : %1.</translation>
+        <translation>Plus de cales dans une pile que n&apos;en permettent les consignes&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 in band</source>
@@ -2418,7 +2426,7 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>As built: %1.</source>
-        <translation>Telles que montées : %1.</translation>
+        <translation>Telles que montées&#xa0;: %1.</translation>
     </message>
     <message>
         <source>one reading</source>
@@ -2516,7 +2524,7 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>%1, round %2: %3</source>
-        <translation>%1, tournée %2 : %3</translation>
+        <translation>%1, tournée %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>%1 UTC, entry %2</source>
@@ -4382,15 +4390,15 @@ trop bas&#xa0;: trop mince</translation>
     </message>
     <message>
         <source>%1 locked: %2 of %3 checks are not good.</source>
-        <translation>%1 verrouillé : %2 contrôles sur %3 ne sont pas bons.</translation>
+        <translation>%1 verrouillé&#xa0;: %2 contrôles sur %3 ne sont pas bons.</translation>
     </message>
     <message>
         <source>%1 locked: %2 of %3 checks are not good, those above and these.</source>
-        <translation>%1 verrouillé : %2 contrôles sur %3 ne sont pas bons, ceux ci-dessus et ceux-ci.</translation>
+        <translation>%1 verrouillé&#xa0;: %2 contrôles sur %3 ne sont pas bons, ceux ci-dessus et ceux-ci.</translation>
     </message>
     <message>
         <source>%1 locked: %2 of %3 checks are not good, those above.</source>
-        <translation>%1 verrouillé : %2 contrôles sur %3 ne sont pas bons, ceux ci-dessus.</translation>
+        <translation>%1 verrouillé&#xa0;: %2 contrôles sur %3 ne sont pas bons, ceux ci-dessus.</translation>
     </message>
     <message>
         <source>%1 as marked</source>
@@ -4403,6 +4411,10 @@ trop bas&#xa0;: trop mince</translation>
     <message>
         <source>%1 (differs from its marking)</source>
         <translation>%1 (diffère de son marquage)</translation>
+    </message>
+    <message>
+        <source>Taken %1 by the camera&apos;s clock</source>
+        <translation>Prise le %1 à l&apos;horloge de l&apos;appareil</translation>
     </message>
 </context>
 <context>
@@ -4954,7 +4966,7 @@ trop bas&#xa0;: trop mince</translation>
     </message>
     <message>
         <source>&amp;Bands, and fits of the shop&apos;s own…</source>
-        <translation>&amp;Plages, et ajustements propres à l&apos;atelier…</translation>
+        <translation>Pla&amp;ges, et ajustements propres à l&apos;atelier…</translation>
     </message>
     <message>
         <source>No fits yet</source>
@@ -5012,10 +5024,6 @@ trop bas&#xa0;: trop mince</translation>
         <translation>jeu, %1</translation>
     </message>
     <message>
-        <source>&amp;Shells changed in %1</source>
-        <translation>&amp;Coussinets changés en %1</translation>
-    </message>
-    <message>
         <source>No layout</source>
         <translation>Pas d&apos;architecture</translation>
     </message>
@@ -5067,6 +5075,10 @@ trop bas&#xa0;: trop mince</translation>
         <source>Measured square to the parting line.</source>
         <translation>Mesuré perpendiculairement au plan de séparation.</translation>
     </message>
+    <message>
+        <source>She&amp;lls changed in %1</source>
+        <translation>&amp;Coussinets changés en %1</translation>
+    </message>
 </context>
 <context>
     <name>caprail::BearingsShells</name>
@@ -5101,10 +5113,6 @@ trop bas&#xa0;: trop mince</translation>
     <message>
         <source>A half shell</source>
         <translation>Un demi-coussinet</translation>
-    </message>
-    <message>
-        <source>Store &amp;shell</source>
-        <translation>Enregistrer le &amp;coussinet</translation>
     </message>
     <message>
         <source>Name</source>
@@ -5155,10 +5163,6 @@ trop bas&#xa0;: trop mince</translation>
         <translation>Coussinets mis à la main</translation>
     </message>
     <message>
-        <source>Store &amp;fitting</source>
-        <translation>Enregistrer le &amp;montage</translation>
-    </message>
-    <message>
         <source>main-3</source>
         <translation>main-3</translation>
     </message>
@@ -5204,7 +5208,7 @@ trop bas&#xa0;: trop mince</translation>
     </message>
     <message>
         <source>Left out: %1.</source>
-        <translation>Laissés de côté : %1.</translation>
+        <translation>Laissés de côté&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 (best found so far)</source>
@@ -5213,6 +5217,14 @@ trop bas&#xa0;: trop mince</translation>
     <message>
         <source>%1 (still looking)</source>
         <translation>%1 (recherche en cours)</translation>
+    </message>
+    <message>
+        <source>Store shel&amp;l</source>
+        <translation>Enregistrer le &amp;coussinet</translation>
+    </message>
+    <message>
+        <source>Store fitti&amp;ng</source>
+        <translation>Enregistrer le &amp;montage</translation>
     </message>
 </context>
 <context>
@@ -5366,7 +5378,7 @@ trop bas&#xa0;: trop mince</translation>
     </message>
     <message>
         <source>Coefficients: %1.</source>
-        <translation>Coefficients : %1.</translation>
+        <translation>Coefficients&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -5429,7 +5441,7 @@ trop bas&#xa0;: trop mince</translation>
     </message>
     <message>
         <source>Take the last sign away: Del</source>
-        <translation>Retirer le dernier signe : Suppr</translation>
+        <translation>Retirer le dernier signe&#xa0;: Suppr</translation>
     </message>
 </context>
 <context>
@@ -5608,11 +5620,11 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 at %2: %3</source>
-        <translation>%1 en %2 : %3</translation>
+        <translation>%1 en %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>opened by %1, entry %2</source>
@@ -5620,15 +5632,15 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>settled by %1: %2</source>
-        <translation>réglé par %1 : %2</translation>
+        <translation>réglé par %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>✎ Note, %1: %2</source>
-        <translation>✎ Note, %1 : %2</translation>
+        <translation>✎ Note, %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>✎ Note at %1, %2: %3</source>
-        <translation>✎ Note en %1, %2 : %3</translation>
+        <translation>✎ Note en %1, %2&#xa0;: %3</translation>
     </message>
 </context>
 <context>
@@ -5651,7 +5663,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Add pho&amp;to…</source>
-        <translation>Ajouter une pho&amp;to…</translation>
+        <translation>Ajo&amp;uter une photo…</translation>
     </message>
     <message>
         <source>Paste</source>
@@ -5664,6 +5676,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Entry %1, %2, %3 kB. Enter shows it large.</source>
         <translation>Inscription %1, %2, %3 ko. Entrée l&apos;agrandit.</translation>
+    </message>
+    <message>
+        <source>Entry %1, %2, %3 kB, taken %4 by the camera&apos;s clock. Enter shows it large.</source>
+        <translation>Entrée %1, %2, %3 ko, prise le %4 à l&apos;horloge de l&apos;appareil. Entrée l&apos;affiche en grand.</translation>
     </message>
 </context>
 <context>
@@ -5757,7 +5773,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
 <context>
     <name>caprail::ClosingTaskPage</name>
     <message>
-        <source>P&amp;hoto…</source>
+        <source>Ph&amp;oto…</source>
         <translation>P&amp;hoto…</translation>
     </message>
 </context>
@@ -6146,10 +6162,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>%1 at %2</source>
         <translation>%1 en %2</translation>
-    </message>
-    <message>
-        <source>(and %1 more).</source>
-        <translation>(et %1 autres).</translation>
     </message>
     <message>
         <source>Decide it, and enter what was done.</source>
@@ -8564,10 +8576,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>Une erreur maximale pour l&apos;interstice est inférieure à zéro&#xa0;: l&apos;entrer comme demi-largeur, sans signe.</translation>
     </message>
     <message>
-        <source>feeler leaf%1</source>
-        <translation>lame de jauge d&apos;épaisseur%1</translation>
-    </message>
-    <message>
         <source>straightedge flatness</source>
         <translation>planéité de la règle</translation>
     </message>
@@ -9362,10 +9370,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Its cap likely went down by no more than %1.</source>
         <translation>Son chapeau est sans doute descendu de %1 au plus.</translation>
-    </message>
-    <message>
-        <source>%1 and %2 more are not at their specified value.</source>
-        <translation>%1 et %2 autres ne sont pas à leur valeur prescrite.</translation>
     </message>
     <message>
         <source>%1 is not at its specified value.</source>
@@ -11537,7 +11541,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Where a main fastener has neither the dimensions of its joint nor a stretch beside its torque, at %1, stud and cap are taken for a spring of %2, which makes the loads rather too large (common practice, no source).</source>
-        <translation>Là où une fixation de palier n&apos;a ni les cotes de son assemblage ni un allongement à côté de son couple, ici : %1, goujon et chapeau sont supposés être un ressort de %2, ce qui rend les charges plutôt trop grandes (usage courant, sans source).</translation>
+        <translation>Là où une fixation de palier n&apos;a ni les cotes de son assemblage ni un allongement à côté de son couple, ici&#xa0;: %1, goujon et chapeau sont supposés être un ressort de %2, ce qui rend les charges plutôt trop grandes (usage courant, sans source).</translation>
     </message>
     <message>
         <source>every place</source>
@@ -11549,31 +11553,71 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>The pan rail holds it at height zero at %1 points; nuts pull it down onto the stacks.</source>
-        <translation>Le plan de joint la tient à la hauteur zéro en %1 points ; les écrous la tirent sur les piles.</translation>
+        <translation>Le plan de joint la tient à la hauteur zéro en %1 points&#xa0;; les écrous la tirent sur les piles.</translation>
     </message>
     <message>
         <source>Too few pan rail fasteners lie under the plate as the layout is drawn: the rail is taken to hold its four ends as well, which are among these points.</source>
-        <translation>Trop peu de fixations du plan de joint sont sous la plaque telle que l&apos;architecture est dessinée : le plan de joint est supposé tenir aussi ses quatre extrémités, comprises dans ces points.</translation>
+        <translation>Trop peu de fixations du plan de joint sont sous la plaque telle que l&apos;architecture est dessinée&#xa0;: le plan de joint est supposé tenir aussi ses quatre extrémités, comprises dans ces points.</translation>
     </message>
     <message>
         <source>The cutout at the oil pump&apos;s pickup is in fair proportion to the layout, as drawn: it is not asked for.</source>
-        <translation>L&apos;échancrure à la crépine est en juste proportion de l&apos;architecture, comme dessiné : elle n&apos;est pas demandée.</translation>
+        <translation>L&apos;échancrure à la crépine est en juste proportion de l&apos;architecture, comme dessiné&#xa0;: elle n&apos;est pas demandée.</translation>
     </message>
     <message>
         <source>At this temperature the oil has %1 mPa·s. No load is named, so no film is worked out: name the load on one bearing.</source>
-        <translation>À cette température, l&apos;huile a %1 mPa·s. Aucune charge n&apos;est nommée, donc aucun film n&apos;est calculé : nommer la charge sur un palier.</translation>
+        <translation>À cette température, l&apos;huile a %1 mPa·s. Aucune charge n&apos;est nommée, donc aucun film n&apos;est calculé&#xa0;: nommer la charge sur un palier.</translation>
     </message>
     <message>
         <source>No clearance is measured with a micrometer yet: measure journals and bores first.</source>
-        <translation>Aucun jeu n&apos;est encore mesuré au micromètre : mesurer d&apos;abord les portées et les alésages.</translation>
+        <translation>Aucun jeu n&apos;est encore mesuré au micromètre&#xa0;: mesurer d&apos;abord les portées et les alésages.</translation>
     </message>
     <message>
         <source>%1 is not a coefficient for %2: type millionths per kelvin, 11.4 for grey cast iron.</source>
-        <translation>%1 n&apos;est pas un coefficient pour %2 : taper des millionièmes par kelvin, 11.4 pour la fonte grise.</translation>
+        <translation>%1 n&apos;est pas un coefficient pour %2&#xa0;: taper des millionièmes par kelvin, 11.4 pour la fonte grise.</translation>
     </message>
     <message>
         <source>%1 is not the oil&apos;s viscosity at %2: type mm²/s from its data sheet, a number above zero.</source>
-        <translation>%1 n&apos;est pas la viscosité de l&apos;huile à %2 : taper les mm²/s de sa fiche technique, un nombre supérieur à zéro.</translation>
+        <translation>%1 n&apos;est pas la viscosité de l&apos;huile à %2&#xa0;: taper les mm²/s de sa fiche technique, un nombre supérieur à zéro.</translation>
+    </message>
+    <message>
+        <source>%2 and another one are not at their specified value.</source>
+        <translation>%2 et une autre ne sont pas à leur valeur prescrite.</translation>
+    </message>
+    <message>
+        <source>%2 and %1 others are not at their specified value.</source>
+        <translation>%2 et %1 autres ne sont pas à leur valeur prescrite.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>%2: %3. Another one is open.</source>
+        <translation>%2&#xa0;: %3. Un autre est ouvert.</translation>
+    </message>
+    <message>
+        <source>%2: %3. %1 others are open.</source>
+        <translation>%2&#xa0;: %3. %1 autres sont ouverts.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a moment on a clock: write it like 2026-05-04T09:30:00.</source>
+        <translation>«&#xa0;%1&#xa0;» n&apos;est pas un instant d&apos;horloge&#xa0;: écrivez-le comme 2026-05-04T09:30:00.</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>prise</translation>
+    </message>
+    <message>
+        <source>taken %1 by the camera&apos;s clock</source>
+        <translation>prise le %1 à l&apos;horloge de l&apos;appareil</translation>
+    </message>
+    <message>
+        <source>feeler leaf</source>
+        <translation>lame de jauge</translation>
+    </message>
+    <message>
+        <source>feeler leaf %1</source>
+        <translation>lame de jauge %1</translation>
     </message>
 </context>
 <context>
@@ -11723,7 +11767,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Store &amp;band</source>
-        <translation>Enregistrer la &amp;plage</translation>
+        <translation>Enregistrer la pla&amp;ge</translation>
     </message>
     <message>
         <source>Rules</source>
@@ -11885,16 +11929,12 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>Le moteur</translation>
     </message>
     <message>
-        <source>Store &amp;engine</source>
-        <translation>Enregistrer le &amp;moteur</translation>
-    </message>
-    <message>
         <source>Its bottom end</source>
         <translation>Son bas moteur</translation>
     </message>
     <message>
         <source>Store &amp;layout</source>
-        <translation>Enregistrer l&apos;&amp;architecture</translation>
+        <translation>Enregistrer l&apos;ar&amp;chitecture</translation>
     </message>
     <message>
         <source>Advice on when to consider a girdle</source>
@@ -11963,6 +12003,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing, the flushness and the load in the block.</source>
         <translation>Le plan tel qu&apos;il est sur le support, dessiné d&apos;après ce qui est tapé. Gauche et droite sont vues du côté volant, moteur à l&apos;endroit. Les longueurs en plan servent au dessin, à l&apos;affleurement et à la charge dans le bloc.</translation>
+    </message>
+    <message>
+        <source>Store engi&amp;ne</source>
+        <translation>Enregistrer le &amp;moteur</translation>
     </message>
 </context>
 <context>
@@ -12151,10 +12195,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>Pièces</translation>
     </message>
     <message>
-        <source>Store &amp;part</source>
-        <translation>Enregistrer la &amp;pièce</translation>
-    </message>
-    <message>
         <source>Photo of its number…</source>
         <translation>Photo de son numéro…</translation>
     </message>
@@ -12165,6 +12205,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>&amp;New part</source>
         <translation>&amp;Nouvelle pièce</translation>
+    </message>
+    <message>
+        <source>Store par&amp;t</source>
+        <translation>Enregistrer la piè&amp;ce</translation>
     </message>
 </context>
 <context>
@@ -12254,10 +12298,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>Une personne</translation>
     </message>
     <message>
-        <source>Store &amp;person</source>
-        <translation>Enregistrer la &amp;personne</translation>
-    </message>
-    <message>
         <source>assembler</source>
         <translation>monteur</translation>
     </message>
@@ -12295,7 +12335,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Store &amp;instrument</source>
-        <translation>Enregistrer l&apos;&amp;instrument</translation>
+        <translation>Enregistrer l&apos;in&amp;strument</translation>
     </message>
     <message>
         <source>Ne&amp;w instrument</source>
@@ -12376,6 +12416,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Store &amp;zero check</source>
         <translation>Enregistrer le &amp;zéro</translation>
+    </message>
+    <message>
+        <source>Store pe&amp;rson</source>
+        <translation>Enregistrer la pe&amp;rsonne</translation>
     </message>
 </context>
 <context>
@@ -12614,10 +12658,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
 <context>
     <name>caprail::FastenersGroupParts</name>
     <message>
-        <source>S&amp;plit off places</source>
-        <translation>&amp;Scinder des endroits</translation>
-    </message>
-    <message>
         <source>&amp;Join back</source>
         <translation>&amp;Rejoindre</translation>
     </message>
@@ -12648,6 +12688,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Store the split: %1</source>
         <translation>Enregistrer la scission&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Split &amp;off places</source>
+        <translation>&amp;Scinder des endroits</translation>
     </message>
 </context>
 <context>
@@ -12725,12 +12769,8 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>Un groupe</translation>
     </message>
     <message>
-        <source>Store &amp;group</source>
-        <translation>Enregistrer le &amp;groupe</translation>
-    </message>
-    <message>
         <source>Set the sequence on the &amp;diagram</source>
-        <translation>Fixer l&apos;ordre sur le &amp;dessin</translation>
+        <translation>Fixer l&apos;ordre sur le dessi&amp;n</translation>
     </message>
     <message>
         <source>Wrench length</source>
@@ -12840,6 +12880,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <source>or the proof stress: 170 ksi</source>
         <translation>ou la contrainte d&apos;épreuve&#xa0;: 170 ksi</translation>
     </message>
+    <message>
+        <source>Store gro&amp;up</source>
+        <translation>Enregistrer le &amp;groupe</translation>
+    </message>
 </context>
 <context>
     <name>caprail::FastenersStation</name>
@@ -12872,7 +12916,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <name>caprail::FastenersTighten</name>
     <message>
         <source>&amp;Loosened</source>
-        <translation>&amp;Desserrée</translation>
+        <translation>De&amp;sserrée</translation>
     </message>
     <message>
         <source>Main caps</source>
@@ -12924,7 +12968,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>&amp;All %1 as specified</source>
-        <translation>&amp;Toutes les %1 comme prescrit</translation>
+        <translation>T&amp;outes les %1 comme prescrit</translation>
     </message>
     <message>
         <source>Enters every fastener of this kind that is not yet at its specified value, one entry each, in sequence</source>
@@ -12949,10 +12993,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
 </context>
 <context>
     <name>caprail::FastenersVerify</name>
-    <message>
-        <source>&amp;Held</source>
-        <translation>&amp;Tient</translation>
-    </message>
     <message>
         <source>What moved in this round, and what it made stale</source>
         <translation>Ce qui a bougé dans cette tournée, et ce que cela a périmé</translation>
@@ -13012,6 +13052,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Held</source>
         <translation>Tient</translation>
+    </message>
+    <message>
+        <source>Hel&amp;d</source>
+        <translation>Tie&amp;nt</translation>
     </message>
 </context>
 <context>
@@ -13356,10 +13400,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>&amp;Commencer l&apos;étude</translation>
     </message>
     <message>
-        <source>&amp;Propose from the kit</source>
-        <translation>&amp;Proposer depuis l&apos;assortiment</translation>
-    </message>
-    <message>
         <source>Whose feel is tried</source>
         <translation>De qui le toucher est éprouvé</translation>
     </message>
@@ -13422,6 +13462,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Answer %1 of %2: lay %3 between the rests.</source>
         <translation>Réponse %1 sur %2&#xa0;: poser %3 entre les appuis.</translation>
+    </message>
+    <message>
+        <source>P&amp;ropose from the kit</source>
+        <translation>P&amp;roposer depuis l&apos;assortiment</translation>
     </message>
 </context>
 <context>
@@ -13756,7 +13800,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Set a shim &amp;aside…</source>
-        <translation>Mettre une cale de &amp;côté…</translation>
+        <translation>Mettre une ca&amp;le de côté…</translation>
     </message>
     <message>
         <source>What the plan aims for</source>
@@ -13785,14 +13829,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>built: %1</source>
         <translation>montée&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>Un&amp;pin</source>
-        <translation>&amp;Libérer</translation>
-    </message>
-    <message>
-        <source>&amp;Pin</source>
-        <translation>&amp;Figer</translation>
     </message>
     <message>
         <source>The plan keeps a pinned stack as it is and plans the rest around it.</source>
@@ -13848,7 +13884,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Plan all ane&amp;w</source>
-        <translation>&amp;Tout replanifier</translation>
+        <translation>To&amp;ut replanifier</translation>
     </message>
     <message>
         <source>What stands stays, and the plan is for the other places. Pressed, the plan begins with bare washers.</source>
@@ -13856,7 +13892,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>List the &amp;kit first…</source>
-        <translation>Lister d&apos;abord l&apos;&amp;assortiment…</translation>
+        <translation>Lister d&apos;abord l&apos;as&amp;sortiment…</translation>
     </message>
     <message>
         <source>No shim is listed yet, so there is nothing to build a stack of. Alt+2</source>
@@ -13868,11 +13904,19 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>planned: %1</source>
-        <translation>planifiée : %1</translation>
+        <translation>planifiée&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1, residual %2: %3, should %4</source>
-        <translation>%1, résidu %2 : %3, devrait %4</translation>
+        <translation>%1, résidu %2&#xa0;: %3, devrait %4</translation>
+    </message>
+    <message>
+        <source>Unp&amp;in</source>
+        <translation>Li&amp;bérer</translation>
+    </message>
+    <message>
+        <source>P&amp;in</source>
+        <translation>Fi&amp;ger</translation>
     </message>
 </context>
 <context>
@@ -13910,7 +13954,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <name>caprail::GirdleSurvey</name>
     <message>
         <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
-        <translation>Fixer l&apos;architecture du moteur au poste Moteur : le plan de joint en est dessiné.</translation>
+        <translation>Fixer l&apos;architecture du moteur au poste Moteur&#xa0;: le plan de joint en est dessiné.</translation>
     </message>
 </context>
 <context>
@@ -14299,10 +14343,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>plus grand angle</translation>
     </message>
     <message>
-        <source>&amp;Print…</source>
-        <translation>Im&amp;primer…</translation>
-    </message>
-    <message>
         <source>E&amp;xport…</source>
         <translation>E&amp;xporter…</translation>
     </message>
@@ -14373,6 +14413,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>the last %1 of %2 rounds are looked at</source>
         <translation>les %1 dernières tournées sur %2 sont regardées</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>Impri&amp;mer…</translation>
     </message>
 </context>
 <context>
@@ -15032,8 +15076,8 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     <message numerus="yes">
         <source>%1: locked, held by %n</source>
         <translation>
-            <numerusform>%1 : bloqué par %n</numerusform>
-            <numerusform>%1 : bloqué par %n</numerusform>
+            <numerusform>%1&#xa0;: bloqué par %n</numerusform>
+            <numerusform>%1&#xa0;: bloqué par %n</numerusform>
         </translation>
     </message>
     <message>
@@ -15042,7 +15086,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>read only: %1</source>
-        <translation>lecture seule : %1</translation>
+        <translation>lecture seule&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -15110,7 +15154,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>&amp;Instrument</source>
-        <translation>&amp;Instrument</translation>
+        <translation>In&amp;strument</translation>
     </message>
     <message>
         <source>Another %1 is fitted…</source>
@@ -15142,7 +15186,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>This record sets no band for it: set “%1” at the engine station.</source>
-        <translation>Ce carnet n&apos;y fixe aucune plage : fixer « %1 » au poste Moteur.</translation>
+        <translation>Ce carnet n&apos;y fixe aucune plage&#xa0;: fixer «&#xa0;%1&#xa0;» au poste Moteur.</translation>
     </message>
 </context>
 <context>
@@ -15766,7 +15810,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>no record that can be read: %1</source>
-        <translation>carnets illisibles : %1</translation>
+        <translation>carnets illisibles&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -16045,10 +16089,6 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
 <context>
     <name>caprail::TrialFitStation</name>
     <message>
-        <source>&amp;Pass</source>
-        <translation>&amp;Conforme</translation>
-    </message>
-    <message>
         <source>Fai&amp;l</source>
         <translation>&amp;Non conforme</translation>
     </message>
@@ -16111,6 +16151,10 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     <message>
         <source>Fail</source>
         <translation>Non conforme</translation>
+    </message>
+    <message>
+        <source>P&amp;ass</source>
+        <translation>&amp;Conforme</translation>
     </message>
 </context>
 <context>
