@@ -11601,7 +11601,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>“%1” is not a moment on a clock: write it like 2026-05-04T09:30:00.</source>
-        <translation>«&#xa0;%1&#xa0;» n&apos;est pas un instant d&apos;horloge&#xa0;: écrivez-le comme 2026-05-04T09:30:00.</translation>
+        <translation>«&#xa0;%1&#xa0;» n&apos;est pas un instant d&apos;horloge&#xa0;: l&apos;écrire comme 2026-05-04T09:30:00.</translation>
     </message>
     <message>
         <source>taken</source>
