@@ -1,3 +1,4 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
 # One CMake target per folder. Each target sees only its own headers and those of the targets it names in LINK,
 # by way of a private include root that holds one link, <folder>, to the source folder. So `#include <ledger/x.h>`
 # from a folder that does not link the ledger fails to build, and the arrows of DEVELOPERS.md cannot be broken quietly.

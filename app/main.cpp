@@ -104,7 +104,9 @@ int main(int argc, char** argv) {
     // What the launcher's actions call.
     const bool isNewRecord = arguments == QStringList{QStringLiteral("--new-record")};
     const bool isLastShop = arguments == QStringList{QStringLiteral("--shop")};
-    if (!arguments.isEmpty() && shopFolder.isEmpty() && shopDatabase.isEmpty() && !isNewRecord && !isLastShop) {
+    const bool isBusService = arguments == QStringList{QStringLiteral("--bus-service")}; // what the session's bus calls
+    if (!arguments.isEmpty() && shopFolder.isEmpty() && shopDatabase.isEmpty() && !isNewRecord && !isLastShop &&
+        !isBusService) {
         if (const auto exitCode = runWithoutWindow(argc, argv, arguments)) {
             return *exitCode;
         }
@@ -119,6 +121,13 @@ int main(int argc, char** argv) {
     qInstallMessageHandler(nullptr);
     nameProgram();
     speakChosenLanguage();
+    if (isBusService) {
+        const auto ended = caprail::runBusService();
+        return ended ? *ended
+                     : caprail::verbs::complain(caprail::unusable,
+                                                QStringLiteral("the desktop's calls cannot be answered: there is no session "
+                                                               "bus, or another Caprail answers them."));
+    }
     if (isNewRecord) {
         return caprail::runNewRecord();
     }

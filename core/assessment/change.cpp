@@ -59,9 +59,9 @@ struct CauseWords {
         return Core::say("other shells were fitted in %1", describe(c.journal));
     }
     std::string operator()(const OtherPart& c) const {
-        return (c.place.empty() ? Core::say("the %1 was changed", shown(c.part))
-                                : Core::say("the %1 at %2 was changed", shown(c.part), c.place)) +
-               (c.what.empty() ? "" : ": " + c.what);
+        const std::string part = c.place.empty() ? Core::say("the %1 was changed", shown(c.part))
+                                                 : Core::say("the %1 at %2 was changed", shown(c.part), c.place);
+        return c.what.empty() ? part : Core::say("%1: %2", part, c.what);
     }
     std::string operator()(const Tightened& c) const {
         return c.isToAnotherValue ? Core::say("%1 was tightened to another value", describe(c.fastener))
@@ -107,12 +107,12 @@ struct CauseWords {
     }
 };
 
-/// ": " and the reason, where one was given.
-std::string because(const std::string& why) {
-    return why.empty() ? std::string() : ": " + visibly(why);
+/// What was changed, and the reason where one was given.
+std::string because(const std::string& what, const std::string& why) {
+    return why.empty() ? Core::say("%1.", what) : Core::say("%1: %2.", what, why);
 }
-std::string because(const Rare<std::string>& why) {
-    return why ? because(*why) : std::string();
+std::string because(const std::string& what, const Rare<std::string>& why) {
+    return because(what, why ? *why : std::string());
 }
 
 /// "2 h", "3 days"
@@ -137,12 +137,15 @@ struct DeviationWords {
                                   Core::say(d.band), format(d.from, units), format(d.to, units), d.afterReading)
                       : Core::say("The limits of “%1” were narrowed from %2 to %3 after the reading of entry %4",
                                   Core::say(d.band), format(d.from, units), format(d.to, units), d.afterReading);
-        return words + because(d.why) + ".";
+        return because(words, d.why);
     }
     std::string operator()(const RulesChanged& d) const {
         const std::string what = d.from && d.to ? describeRuleChanges(*d.from, *d.to, units) : std::string();
-        return Core::say("The rules of judging were changed after the reading of entry %1", d.afterReading) +
-               (what.empty() ? "" : " (" + what + ")") + (d.to ? because(d.to->why) : "") + ".";
+        return because(what.empty()
+                           ? Core::say("The rules of judging were changed after the reading of entry %1", d.afterReading)
+                           : Core::say("The rules of judging were changed after the reading of entry %1 (%2)",
+                                       d.afterReading, what),
+                       d.to ? d.to->why : Rare<std::string>());
     }
     std::string operator()(const AcceptedAgain& d) const {
         return Core::say("“%1” was accepted again after a change: %2.", d.check, d.why);
@@ -161,27 +164,27 @@ struct DeviationWords {
                                   is.empty() ? Core::say("nothing") : is, d.after)
                       : Core::say("What is specified for the %1 fasteners was changed after they were tightened (entry %2)",
                                   group, d.after);
-        return words + because(d.to->why) + ".";
+        return because(words, d.to->why);
     }
     std::string operator()(const OwnCheckChanged& d) const {
-        return Core::say("What the check “%1” asks was changed after its answer of entry %2", d.words, d.after) +
-               because(d.why) + ".";
+        return because(
+            Core::say("What the check “%1” asks was changed after its answer of entry %2", d.words, d.after), d.why);
     }
     std::string operator()(const PartReplaced& d) const {
         const std::string part = d.place.empty() ? shown(d.part) : shown(d.part) + ", " + visibly(d.place);
-        return Core::say("Changed or worked on after the reading of entry %1: %2", d.after, part) + because(d.what) + ".";
+        return because(Core::say("Changed or worked on after the reading of entry %1: %2", d.after, part), d.what);
     }
     std::string operator()(const WasherChanged& d) const {
-        return Core::say("The washer at %1 was %2 after the reading of entry %3", describe(d.position), shown(d.work),
-                         d.after) +
-               because(d.why) + ".";
+        return because(Core::say("The washer at %1 was %2 after the reading of entry %3", describe(d.position),
+                                 shown(d.work), d.after),
+                       d.why);
     }
     std::string operator()(const ShellsExchanged& d) const {
-        return Core::say("Other shells were fitted in %1 after the reading of entry %2", describe(d.journal), d.after) +
-               because(d.why) + ".";
+        return because(
+            Core::say("Other shells were fitted in %1 after the reading of entry %2", describe(d.journal), d.after), d.why);
     }
     std::string operator()(const FastenerLetOff& d) const {
-        return Core::say("Loosened after entry %1 rested on it: %2", d.after, describe(d.fastener)) + because(d.why) + ".";
+        return because(Core::say("Loosened after entry %1 rested on it: %2", d.after, describe(d.fastener)), d.why);
     }
     std::string operator()(const FoundMoved& d) const {
         return d.angle ? Core::say("In verify round %1, %2 moved %3.", d.round, describe(d.fastener), format(*d.angle, units))

@@ -72,8 +72,10 @@ void groupCheck(const Assessing& a, FastenerKind kind) {
     if (!now.wrong.empty()) {
         check.state = CheckState::out;
         check.sentence = now.wrong.size() > 1
-                             ? Core::say("%1 and %2 more are not at their specified value.", describe(now.wrong.front()),
-                                         now.wrong.size() - 1)
+                             ? Core::count(now.wrong.size() - 1,
+                                           Core::mark("%2 and another one are not at their specified value."),
+                                           Core::mark("%2 and %1 others are not at their specified value."),
+                                           describe(now.wrong.front()))
                              : Core::say("%1 is not at its specified value.", describe(now.wrong.front()));
         check.remedy = Core::say("Tighten it to what is specified, and enter it.");
         check.destination.subject = code(now.wrong.front());

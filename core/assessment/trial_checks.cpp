@@ -112,10 +112,11 @@ void findingsCheck(const Assessing& a) {
     }
     const auto& first = a.facts.findings.find(a.out.openFindings.front())->second.opened.what;
     check.state = CheckState::out;
-    check.sentence =
-        (first.place.empty() ? first.finding : Core::say("%1 at %2", first.finding, first.place)) + ": " +
-        first.text +
-        (a.out.openFindings.size() > 1 ? " " + Core::say("(and %1 more).", a.out.openFindings.size() - 1) : ".");
+    const std::string name = first.place.empty() ? first.finding : Core::say("%1 at %2", first.finding, first.place);
+    const std::size_t others = a.out.openFindings.size() - 1;
+    check.sentence = others == 0 ? Core::say("%1: %2.", name, first.text)
+                                 : Core::count(others, Core::mark("%2: %3. Another one is open."),
+                                               Core::mark("%2: %3. %1 others are open."), name, first.text);
     check.remedy = Core::say("Decide it, and enter what was done.");
 }
 

@@ -110,6 +110,27 @@ std::string format(UtcTime time) {
     return format(day) + text;
 }
 
+std::string format(ClockTime time) {
+    std::string text = format(UtcTime{time.seconds * 1'000});
+    text.resize(text.size() - std::string_view(".000Z").size());
+    return text;
+}
+
+std::string shown(ClockTime time) {
+    std::string text = format(time);
+    text[text.find('T')] = ' ';
+    text.resize(text.size() - std::string_view(":00").size());
+    return text;
+}
+
+Result<ClockTime> parseClockTime(std::string_view text) {
+    const auto time = text.size() == 19 ? parseUtcTime(std::string(text) + "Z") : tl::unexpected(Problem{});
+    if (!time) {
+        return refuse(Core::say("“%1” is not a moment on a clock: write it like 2026-05-04T09:30:00.", text));
+    }
+    return ClockTime{time->milliseconds / 1'000};
+}
+
 Result<UtcTime> parseUtcTime(std::string_view text) {
     const bool isLongEnough = text.size() == 20 || text.size() == 24;
     const auto date = isLongEnough ? readDate(text) : std::nullopt;

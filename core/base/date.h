@@ -30,4 +30,17 @@ Result<UtcTime> parseUtcTime(std::string_view text);
 /// The day on which the moment falls, in UTC.
 Date dateOf(UtcTime);
 
+/// A moment on a clock of which nobody knows where it stood, such as a camera's: whole seconds since
+/// 1970-01-01T00:00:00 of that clock. Written "2026-05-04T09:30:00" (ISO 8601, without a zone).
+struct ClockTime {
+    std::int64_t seconds = 0;
+    friend constexpr auto operator<=>(ClockTime, ClockTime) = default;
+};
+
+std::string format(ClockTime);
+/// Refuses anything but an existing moment written as above, years 1970 to 9999.
+Result<ClockTime> parseClockTime(std::string_view text);
+/// For people, to the minute: "2026-05-04 09:30".
+std::string shown(ClockTime);
+
 } // namespace caprail

@@ -164,6 +164,7 @@ constexpr auto labels = std::to_array<std::string_view>({
     Core::mark("stretch"),
     Core::mark("stud span"),
     Core::mark("study"),
+    Core::mark("taken"),
     Core::mark("target"),
     Core::mark("telephone"),
     Core::mark("temperature spread"),

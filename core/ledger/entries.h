@@ -671,13 +671,15 @@ struct AttachmentAdded {
     std::string sha256;         ///< of the bytes kept, 64 hexadecimal digits
     std::string originalSha256; ///< of the file that was added, before it was scaled
     std::int64_t size = 0;      ///< of the bytes kept
+    /// When the photo was taken, by its camera's clock, where the file that was added said so.
+    Rare<ClockTime> taken = {};
     static constexpr std::string_view kind = "attachment_added", title = Core::mark("Photo or file added");
     static constexpr auto fields() {
         using S = AttachmentAdded;
         return std::make_tuple(field("place", &S::place), field("file_name", &S::fileName),
                                field("media_type", &S::mediaType), field("caption", &S::caption),
                                field("sha256", &S::sha256), field("original_sha256", &S::originalSha256),
-                               field("size_bytes", &S::size));
+                               field("size_bytes", &S::size), field("taken", &S::taken));
     }
 };
 

@@ -76,6 +76,9 @@ Parts EntryTeller::operator()(const NoteAdded& e) const {
 Parts EntryTeller::operator()(const AttachmentAdded& e) const {
     Parts parts{atPlace(Core::say("Photo or file %1 added", e.fileName), e.place)};
     add(parts, e.caption);
+    if (e.taken) {
+        parts.push_back(Core::say("taken %1 by the camera's clock", shown(*e.taken)));
+    }
     add(parts, e.mediaType);
     parts.push_back(Core::say("%1 bytes", e.size));
     parts.push_back("SHA-256 " + visibly(e.sha256));

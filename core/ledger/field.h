@@ -242,6 +242,7 @@ template <> struct Codec<Position> : CodeCodec<Position, code, parsePosition> {}
 template <> struct Codec<JournalId> : CodeCodec<JournalId, code, parseJournal> {};
 template <> struct Codec<FastenerId> : CodeCodec<FastenerId, code, parseFastener> {};
 template <> struct Codec<Date> : CodeCodec<Date, format, parseDate> {};
+template <> struct Codec<ClockTime> : CodeCodec<ClockTime, format, parseClockTime> {};
 
 /// A list of names in one text column, parted by single spaces: "S014 S022". Names hold no spaces.
 struct NameList {

@@ -160,9 +160,9 @@ Result<UncertaintyBudget> gapBudget(const GapMeasurement& gap) {
         note(budget, Missing::What::limitOfError, gap.leafSet);
     } else {
         for (std::size_t leaf = 1; leaf <= gap.leaves; ++leaf) {
-            const std::string which = gap.leaves == 1 ? "" : " " + std::to_string(leaf);
-            budget.terms.push_back(limitTerm(Core::say("feeler leaf%1", which), *gap.leafLimit, 1,
-                                             Core::say("leaves of %1", gap.leafSet)));
+            budget.terms.push_back(
+                limitTerm(gap.leaves == 1 ? Core::say("feeler leaf") : Core::say("feeler leaf %1", leaf), *gap.leafLimit, 1,
+                          Core::say("leaves of %1", gap.leafSet)));
         }
     }
     if (gap.straightedge.empty()) {

@@ -1958,6 +1958,14 @@ Erstellt mit:</translation>
         <source>%1 photos and files sent.</source>
         <translation>%1 Fotos und Dateien geschickt.</translation>
     </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>The rules of judging were changed after the reading of entry %1 (%2)</source>
+        <translation>Die Regeln des Urteilens wurden nach der Ablesung von Eintrag %1 geändert (%2)</translation>
+    </message>
 </context>
 <context>
     <name>DeflectionChartText</name>
@@ -4460,6 +4468,10 @@ zu niedrig: zu dünn</translation>
         <source>%1 (differs from its marking)</source>
         <translation>%1 (weicht von der Beschriftung ab)</translation>
     </message>
+    <message>
+        <source>Taken %1 by the camera&apos;s clock</source>
+        <translation>Aufgenommen %1 nach der Uhr der Kamera</translation>
+    </message>
 </context>
 <context>
     <name>SheetFont</name>
@@ -5123,6 +5135,10 @@ zu niedrig: zu dünn</translation>
         <source>Measured square to the parting line.</source>
         <translation>Rechtwinklig zur Trennebene gemessen.</translation>
     </message>
+    <message>
+        <source>She&amp;lls changed in %1</source>
+        <translation>Schalen in %1 &amp;gewechselt</translation>
+    </message>
 </context>
 <context>
     <name>caprail::BearingsShells</name>
@@ -5269,6 +5285,14 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>%1 (still looking)</source>
         <translation>%1 (sucht noch)</translation>
+    </message>
+    <message>
+        <source>Store shel&amp;l</source>
+        <translation>Scha&amp;le speichern</translation>
+    </message>
+    <message>
+        <source>Store fitti&amp;ng</source>
+        <translation>&amp;Einbau speichern</translation>
     </message>
 </context>
 <context>
@@ -5721,6 +5745,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Entry %1, %2, %3 kB. Enter shows it large.</source>
         <translation>Eintrag %1, %2, %3 kB. Enter zeigt es groß.</translation>
     </message>
+    <message>
+        <source>Entry %1, %2, %3 kB, taken %4 by the camera&apos;s clock. Enter shows it large.</source>
+        <translation>Eintrag %1, %2, %3 kB, aufgenommen %4 nach der Uhr der Kamera. Enter zeigt es groß.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::ClosingPicture</name>
@@ -5815,6 +5843,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>P&amp;hoto…</source>
         <translation>F&amp;oto …</translation>
+    </message>
+    <message>
+        <source>Ph&amp;oto…</source>
+        <translation>Fo&amp;to …</translation>
     </message>
 </context>
 <context>
@@ -11827,6 +11859,46 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>The database %1 is of an older version of this program: its keeper brings it up to date with “caprail database make”.</source>
         <translation>Die Datenbank %1 ist von einer älteren Version dieses Programms: ihr Verwalter bringt sie mit „caprail database make“ auf den neuen Stand.</translation>
     </message>
+    <message>
+        <source>%2 and another one are not at their specified value.</source>
+        <translation>%2 und eine weitere sind nicht auf ihrem vorgegebenen Wert.</translation>
+    </message>
+    <message>
+        <source>%2 and %1 others are not at their specified value.</source>
+        <translation>%2 und %1 weitere sind nicht auf ihrem vorgegebenen Wert.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%2: %3. Another one is open.</source>
+        <translation>%2: %3. Ein weiterer ist offen.</translation>
+    </message>
+    <message>
+        <source>%2: %3. %1 others are open.</source>
+        <translation>%2: %3. %1 weitere sind offen.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a moment on a clock: write it like 2026-05-04T09:30:00.</source>
+        <translation>„%1“ ist kein Zeitpunkt einer Uhr: schreiben wie 2026-05-04T09:30:00.</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>aufgenommen</translation>
+    </message>
+    <message>
+        <source>taken %1 by the camera&apos;s clock</source>
+        <translation>aufgenommen %1 nach der Uhr der Kamera</translation>
+    </message>
+    <message>
+        <source>feeler leaf</source>
+        <translation>Blatt der Fühlerlehre</translation>
+    </message>
+    <message>
+        <source>feeler leaf %1</source>
+        <translation>Blatt der Fühlerlehre %1</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -12216,6 +12288,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing, the flushness and the load in the block.</source>
         <translation>Die Draufsicht, wie der Motor auf dem Montagebock liegt, gezeichnet aus den Eingaben. Links und rechts gelten vom Schwungradende aus gesehen, bei aufrecht stehendem Motor. Längen in der Draufsicht dienen der Zeichnung, der Bündigkeit und der Last im Block.</translation>
     </message>
+    <message>
+        <source>Store engi&amp;ne</source>
+        <translation>Mo&amp;tor speichern</translation>
+    </message>
 </context>
 <context>
     <name>caprail::EngineOwnChecks</name>
@@ -12417,6 +12493,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>&amp;New part</source>
         <translation>&amp;Neues Teil</translation>
+    </message>
+    <message>
+        <source>Store par&amp;t</source>
+        <translation>&amp;Teil speichern</translation>
     </message>
 </context>
 <context>
@@ -12628,6 +12708,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Store &amp;zero check</source>
         <translation>&amp;Nullpunktprüfung speichern</translation>
+    </message>
+    <message>
+        <source>Store pe&amp;rson</source>
+        <translation>&amp;Person speichern</translation>
     </message>
 </context>
 <context>
@@ -12901,6 +12985,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Store the split: %1</source>
         <translation>Abtrennen: %1</translation>
     </message>
+    <message>
+        <source>Split &amp;off places</source>
+        <translation>Stellen abt&amp;rennen</translation>
+    </message>
 </context>
 <context>
     <name>caprail::FastenersGroups</name>
@@ -13092,6 +13180,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>or the proof stress: 170 ksi</source>
         <translation>oder die Prüfspannung: 170 ksi</translation>
     </message>
+    <message>
+        <source>Store gro&amp;up</source>
+        <translation>&amp;Gruppe speichern</translation>
+    </message>
 </context>
 <context>
     <name>caprail::FastenersStation</name>
@@ -13264,6 +13356,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Held</source>
         <translation>Hält</translation>
+    </message>
+    <message>
+        <source>Hel&amp;d</source>
+        <translation>Hä&amp;lt</translation>
     </message>
 </context>
 <context>
@@ -13674,6 +13770,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Answer %1 of %2: lay %3 between the rests.</source>
         <translation>Antwort %1 von %2: %3 zwischen die Auflagen legen.</translation>
+    </message>
+    <message>
+        <source>P&amp;ropose from the kit</source>
+        <translation>Aus dem Satz &amp;vorschlagen</translation>
     </message>
 </context>
 <context>
@@ -14125,6 +14225,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1, residual %2: %3, should %4</source>
         <translation>%1, Restmaß %2: %3, sollte %4</translation>
+    </message>
+    <message>
+        <source>Unp&amp;in</source>
+        <translation>&amp;Fixierung lösen</translation>
+    </message>
+    <message>
+        <source>P&amp;in</source>
+        <translation>&amp;Fixieren</translation>
     </message>
 </context>
 <context>
@@ -14625,6 +14733,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>the last %1 of %2 rounds are looked at</source>
         <translation>die letzten %1 von %2 Runden werden betrachtet</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>Dru&amp;cken…</translation>
     </message>
 </context>
 <context>
@@ -16442,6 +16554,10 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     <message>
         <source>Fail</source>
         <translation>Nicht bestanden</translation>
+    </message>
+    <message>
+        <source>P&amp;ass</source>
+        <translation>Bes&amp;tanden</translation>
     </message>
 </context>
 <context>

@@ -1954,6 +1954,14 @@ Réalisé avec&#xa0;:</translation>
         <source>%1 photos and files sent.</source>
         <translation>%1 photos et fichiers envoyés.</translation>
     </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>The rules of judging were changed after the reading of entry %1 (%2)</source>
+        <translation>Les règles de jugement ont été changées après la lecture de l&apos;entrée %1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>DeflectionChartText</name>
@@ -4456,6 +4464,10 @@ trop bas&#xa0;: trop mince</translation>
         <source>%1 (differs from its marking)</source>
         <translation>%1 (diffère de son marquage)</translation>
     </message>
+    <message>
+        <source>Taken %1 by the camera&apos;s clock</source>
+        <translation>Prise le %1 à l&apos;horloge de l&apos;appareil</translation>
+    </message>
 </context>
 <context>
     <name>SheetFont</name>
@@ -5119,6 +5131,10 @@ trop bas&#xa0;: trop mince</translation>
         <source>Measured square to the parting line.</source>
         <translation>Mesuré perpendiculairement au plan de séparation.</translation>
     </message>
+    <message>
+        <source>She&amp;lls changed in %1</source>
+        <translation>&amp;Coussinets changés en %1</translation>
+    </message>
 </context>
 <context>
     <name>caprail::BearingsShells</name>
@@ -5265,6 +5281,14 @@ trop bas&#xa0;: trop mince</translation>
     <message>
         <source>%1 (still looking)</source>
         <translation>%1 (recherche en cours)</translation>
+    </message>
+    <message>
+        <source>Store shel&amp;l</source>
+        <translation>Enregistrer le &amp;coussinet</translation>
+    </message>
+    <message>
+        <source>Store fitti&amp;ng</source>
+        <translation>Enregistrer le &amp;montage</translation>
     </message>
 </context>
 <context>
@@ -5717,6 +5741,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <source>Entry %1, %2, %3 kB. Enter shows it large.</source>
         <translation>Inscription %1, %2, %3 ko. Entrée l&apos;agrandit.</translation>
     </message>
+    <message>
+        <source>Entry %1, %2, %3 kB, taken %4 by the camera&apos;s clock. Enter shows it large.</source>
+        <translation>Entrée %1, %2, %3 ko, prise le %4 à l&apos;horloge de l&apos;appareil. Entrée l&apos;affiche en grand.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::ClosingPicture</name>
@@ -5811,6 +5839,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>P&amp;hoto…</source>
         <translation>Ph&amp;oto…</translation>
+    </message>
+    <message>
+        <source>Ph&amp;oto…</source>
+        <translation>P&amp;hoto…</translation>
     </message>
 </context>
 <context>
@@ -11823,6 +11855,46 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <source>The database %1 is of an older version of this program: its keeper brings it up to date with “caprail database make”.</source>
         <translation>La base de données %1 est d&apos;une version plus ancienne de ce programme : son gardien la met à jour avec « caprail database make ».</translation>
     </message>
+    <message>
+        <source>%2 and another one are not at their specified value.</source>
+        <translation>%2 et une autre ne sont pas à leur valeur prescrite.</translation>
+    </message>
+    <message>
+        <source>%2 and %1 others are not at their specified value.</source>
+        <translation>%2 et %1 autres ne sont pas à leur valeur prescrite.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>%2: %3. Another one is open.</source>
+        <translation>%2&#xa0;: %3. Un autre est ouvert.</translation>
+    </message>
+    <message>
+        <source>%2: %3. %1 others are open.</source>
+        <translation>%2&#xa0;: %3. %1 autres sont ouverts.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a moment on a clock: write it like 2026-05-04T09:30:00.</source>
+        <translation>«&#xa0;%1&#xa0;» n&apos;est pas un instant d&apos;horloge&#xa0;: l&apos;écrire comme 2026-05-04T09:30:00.</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>prise</translation>
+    </message>
+    <message>
+        <source>taken %1 by the camera&apos;s clock</source>
+        <translation>prise le %1 à l&apos;horloge de l&apos;appareil</translation>
+    </message>
+    <message>
+        <source>feeler leaf</source>
+        <translation>lame de jauge</translation>
+    </message>
+    <message>
+        <source>feeler leaf %1</source>
+        <translation>lame de jauge %1</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -12212,6 +12284,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing, the flushness and the load in the block.</source>
         <translation>Le plan tel qu&apos;il est sur le support, dessiné d&apos;après ce qui est tapé. Gauche et droite sont vues du côté volant, moteur à l&apos;endroit. Les longueurs en plan servent au dessin, à l&apos;affleurement et à la charge dans le bloc.</translation>
     </message>
+    <message>
+        <source>Store engi&amp;ne</source>
+        <translation>Enregistrer le &amp;moteur</translation>
+    </message>
 </context>
 <context>
     <name>caprail::EngineOwnChecks</name>
@@ -12413,6 +12489,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>&amp;New part</source>
         <translation>&amp;Nouvelle pièce</translation>
+    </message>
+    <message>
+        <source>Store par&amp;t</source>
+        <translation>Enregistrer la piè&amp;ce</translation>
     </message>
 </context>
 <context>
@@ -12624,6 +12704,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Store &amp;zero check</source>
         <translation>Enregistrer le &amp;zéro</translation>
+    </message>
+    <message>
+        <source>Store pe&amp;rson</source>
+        <translation>Enregistrer la pe&amp;rsonne</translation>
     </message>
 </context>
 <context>
@@ -12897,6 +12981,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <source>Store the split: %1</source>
         <translation>Enregistrer la scission&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>Split &amp;off places</source>
+        <translation>&amp;Scinder des endroits</translation>
+    </message>
 </context>
 <context>
     <name>caprail::FastenersGroups</name>
@@ -13088,6 +13176,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <source>or the proof stress: 170 ksi</source>
         <translation>ou la contrainte d&apos;épreuve&#xa0;: 170 ksi</translation>
     </message>
+    <message>
+        <source>Store gro&amp;up</source>
+        <translation>Enregistrer le &amp;groupe</translation>
+    </message>
 </context>
 <context>
     <name>caprail::FastenersStation</name>
@@ -13260,6 +13352,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Held</source>
         <translation>Tient</translation>
+    </message>
+    <message>
+        <source>Hel&amp;d</source>
+        <translation>Tie&amp;nt</translation>
     </message>
 </context>
 <context>
@@ -13670,6 +13766,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Answer %1 of %2: lay %3 between the rests.</source>
         <translation>Réponse %1 sur %2&#xa0;: poser %3 entre les appuis.</translation>
+    </message>
+    <message>
+        <source>P&amp;ropose from the kit</source>
+        <translation>P&amp;roposer depuis l&apos;assortiment</translation>
     </message>
 </context>
 <context>
@@ -14121,6 +14221,14 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>%1, residual %2: %3, should %4</source>
         <translation>%1, résidu %2&#xa0;: %3, devrait %4</translation>
+    </message>
+    <message>
+        <source>Unp&amp;in</source>
+        <translation>Li&amp;bérer</translation>
+    </message>
+    <message>
+        <source>P&amp;in</source>
+        <translation>Fi&amp;ger</translation>
     </message>
 </context>
 <context>
@@ -14621,6 +14729,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>the last %1 of %2 rounds are looked at</source>
         <translation>les %1 dernières tournées sur %2 sont regardées</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>Impri&amp;mer…</translation>
     </message>
 </context>
 <context>
@@ -16438,6 +16550,10 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     <message>
         <source>Fail</source>
         <translation>Non conforme</translation>
+    </message>
+    <message>
+        <source>P&amp;ass</source>
+        <translation>&amp;Conforme</translation>
     </message>
 </context>
 <context>

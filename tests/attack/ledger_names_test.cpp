@@ -44,6 +44,7 @@ std::string entryWith(const NameField& field, const std::string& text, const std
                 : column.name == "calibrated" || column.name == "due" || column.name == "machined_on" ||
                           column.name == "date" || column.name.starts_with("valid_")
                     ? "\"2026-02-28\""
+                : column.name == "taken"              ? "\"2026-02-28T14:05:06\""
                 : column.name.starts_with("sha256")                   ? quoted(std::string(64, 'a'))
                                                                       : "\"x\"";
     }

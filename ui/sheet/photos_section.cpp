@@ -99,6 +99,9 @@ void photosSection(const Writing& w) {
         const QString shows = text(what.caption.empty() ? what.fileName : what.caption);
         QStringList words{shows};
         words << (what.place.empty() ? QString() : text(what.place) + QStringLiteral(" · ")) + w.byAndWhen(seen);
+        if (what.taken) {
+            words << Sheet::tr("Taken %1 by the camera's clock").arg(text(shown(*what.taken)));
+        }
         if (rows.empty() || rows.back().size() == perRow) {
             rows.emplace_back();
         }

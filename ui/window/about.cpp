@@ -31,6 +31,7 @@ QStringList libraries() {
             QStringLiteral("Nettle " CAPRAIL_NETTLE_VERSION " and GMP: LGPL-3.0-or-later or GPL-2.0-or-later"),
             QStringLiteral("qpdf " CAPRAIL_QPDF_VERSION ": Apache-2.0"),
             QStringLiteral("libqrencode " CAPRAIL_QRENCODE_VERSION ": LGPL-2.1-or-later"),
+            QStringLiteral("libexif " CAPRAIL_EXIF_VERSION ": LGPL-2.1-or-later"),
             QStringLiteral("GLib " CAPRAIL_GLIB_VERSION ": LGPL-2.1-or-later"),
             QStringLiteral("Speech Dispatcher " CAPRAIL_SPEECH_VERSION " (client): LGPL-2.1-or-later"),
             QStringLiteral("Boost %1 (Math, Multiprecision): BSL-1.0").arg(boost),

@@ -56,7 +56,6 @@ BenchPad::BenchPad(QWidget* parent) : QWidget(parent), m_grid(new QGridLayout(th
 
 QPushButton* BenchPad::add(const QString& text, const QString& name, int row, int column, int columns) {
     auto* button = new QPushButton(text, this);
-    button->setMinimumSize(least, least);
     button->setFocusPolicy(Qt::NoFocus);
     button->setAutoDefault(false);
     if (!name.isEmpty()) {
@@ -65,6 +64,7 @@ QPushButton* BenchPad::add(const QString& text, const QString& name, int row, in
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.3);
     button->setFont(large);
+    button->setMinimumSize(button->minimumSizeHint().expandedTo({least, least})); // a longer word has more room
     m_grid->addWidget(button, row, column, 1, columns);
     return button;
 }

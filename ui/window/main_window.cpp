@@ -7,6 +7,7 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QFontInfo>
 #include <QMimeData>
 #include <QScreen>
 #include <QSettings>
@@ -16,6 +17,7 @@
 #include <QThreadPool>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <gauges/gauge_hub.h>
 #include <ledger/qt_text.h>
 #include <planview/plan_view.h>
@@ -98,7 +100,7 @@ MainWindow::MainWindow()
     m_paper = screenLook().paper;
     setAttribute(Qt::WA_DeleteOnClose);
     setAcceptDrops(true);
-    resize(1280, 800);
+    resize(QSize(1280, 800) * textScale());
     restoreGeometry(QSettings().value("window/geometry").toByteArray());
     fitToScreen(*this);
     KeyRule::install();
@@ -482,11 +484,17 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
 /// A small window keeps its room for the work: the list of stations shrinks to signs, and the panel of the place comes
 /// when it is asked for.
 void MainWindow::fitToWidth() {
-    constexpr int roomy = 1100; // pixels
+    const int roomy = static_cast<int>(1100 * textScale()); // pixels
     if (m_session && m_list != nullptr && m_list->isCompact() != (width() < roomy)) {
         m_list->setCompact(width() < roomy);
         m_place->setVisible(!m_list->isCompact());
     }
+}
+
+/// How many times as large as usual the text is, 1 or more: what is made for a width is made for that of the text.
+double MainWindow::textScale() const {
+    constexpr double usualPercent = 100, largeOfDesktops = 15; // pixels; up to there a desktop's own font is usual
+    return std::max({1.0, m_preferences.textSize / usualPercent, QFontInfo(font()).pixelSize() / largeOfDesktops});
 }
 
 void MainWindow::changeEvent(QEvent* event) {

@@ -102,6 +102,7 @@ private:
     void refreshPeople();
     void followPlace();
     void fitToWidth();
+    [[nodiscard]] double textScale() const;
     void leaveBench();
     void announce(qint64 sequence, const QString& line);
     void complain(const QString& sentence);

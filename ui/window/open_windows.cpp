@@ -2,6 +2,7 @@
 #include <window/open_windows.h>
 
 #include <QApplication>
+#include <window/doorbell.h>
 
 namespace caprail {
 
@@ -13,6 +14,23 @@ std::vector<QPointer<MainWindow>> openMainWindows() {
         }
     }
     return windows;
+}
+
+void openInWindow(const QString& record) {
+    if (raiseWindowOf(record)) {
+        return;
+    }
+    MainWindow* empty = nullptr;
+    for (const auto& window : openMainWindows()) {
+        empty = window->session() == nullptr ? window.data() : empty;
+    }
+    auto* window = empty == nullptr ? new MainWindow : empty;
+    const bool isOpen = window->openFile(record);
+    if (!isOpen && empty == nullptr) {
+        window->deleteLater();
+    } else {
+        bringToFront(*window);
+    }
 }
 
 void bringToFront(QWidget& window) {

@@ -45,7 +45,8 @@ QString placeText(const PlaceRow& row) {
     }
     if (row.photo) {
         const AttachmentAdded& photo = row.photo->what;
-        return qtText(photo.caption.empty() ? photo.fileName : photo.caption);
+        const QString text = qtText(photo.caption.empty() ? photo.fileName : photo.caption);
+        return photo.taken ? text + QStringLiteral(" · ") + qtText(shown(*photo.taken)) : text;
     }
     if (row.leftOut > 0) {
         return PlacePanel::tr("%n older ones are in the history.", "", static_cast<int>(row.leftOut));

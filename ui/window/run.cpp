@@ -5,10 +5,13 @@
 #include <QIcon>
 #include <QSessionManager>
 #include <QSocketNotifier>
+#include <QTimer>
+#include <algorithm>
 #include <csignal>
 #include <future>
 #include <sys/socket.h>
 #include <unistd.h>
+#include <window/desktop_calls.h>
 #include <window/doorbell.h>
 #include <window/focus_ring.h>
 #include <window/key_rule.h>
@@ -61,9 +64,10 @@ void askAtSessionsEnd() {
     QObject::connect(qGuiApp, &QGuiApplication::commitDataRequest, qGuiApp, answer, Qt::DirectConnection);
 }
 
-void dress() {
+/// Gives whether the desktop's calls come here: else another program of the session has them, or there is no bus.
+bool dress() {
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/caprail/icons/caprail-256.png")));
-    QApplication::setDesktopFileName(QStringLiteral("caprail"));
+    QApplication::setDesktopFileName(QStringLiteral("io.github.caprail.Caprail"));
     const Preferences preferences = Preferences::load();
     applyTextSize(preferences.textSize);
     applyLook(preferences.look);
@@ -71,6 +75,7 @@ void dress() {
     FocusRing::install();
     closeOnSignals();
     askAtSessionsEnd();
+    return DesktopCalls::answerOn(DesktopCalls::sessionBus(), qApp) != nullptr;
 }
 
 } // namespace
@@ -94,11 +99,43 @@ void endUnasked() {
     QCoreApplication::exit(0); // whatever a window says: the next signal would be the one that kills
 }
 
-int runNewRecord() {
-    dress();
+void showStartPage() {
+    for (const auto& window : openMainWindows()) {
+        if (window->session() == nullptr) {
+            bringToFront(*window);
+            return;
+        }
+    }
+    bringToFront(*firstWindow({}));
+}
+
+void showNewRecord() {
     auto* window = firstWindow({});
     window->show();
     QMetaObject::invokeMethod(window, &MainWindow::newRecord, Qt::QueuedConnection);
+}
+
+void showLastShop() {
+    showShop();
+}
+
+int runNewRecord() {
+    dress();
+    showNewRecord();
+    return QApplication::exec();
+}
+
+std::optional<int> runBusService() {
+    if (!dress()) {
+        return {};
+    }
+    constexpr int patience = 10'000; // milliseconds: the bus sends the call for which it started the program at once
+    QTimer::singleShot(patience, qApp, [] {
+        const auto windows = QApplication::topLevelWidgets();
+        if (std::ranges::none_of(windows, &QWidget::isVisible)) {
+            QCoreApplication::exit(0);
+        }
+    });
     return QApplication::exec();
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QStringList>
+#include <optional>
 
 namespace caprail {
 
@@ -15,6 +16,17 @@ MainWindow* firstWindow(const QStringList& files);
 int runWindows(const QStringList& files);
 /// Opens the start page with the questions for a new record.
 int runNewRecord();
+/// Waits for what the desktop asks over the session's bus (desktop_calls.h), and runs until the last window is closed; ends
+/// after a while if nothing was asked. None: there is no bus, or another program has the name.
+std::optional<int> runBusService();
+
+/// The start page in front: the one that is open, or a new one.
+void showStartPage();
+/// A window with the questions for a new record.
+void showNewRecord();
+/// The window on the records of the folder that was chosen last.
+void showLastShop();
+
 /// Opens the window on the records of a folder (empty: the last one), and runs until the last window is closed.
 int runShop(const QString& folder);
 /// The same for a shop's database, by its service name or URL.

@@ -6,7 +6,6 @@
 #include <publishing/publish_dialog.h>
 #include <records/database_window.h>
 #include <records/shop_window.h>
-#include <window/doorbell.h>
 #include <window/main_window.h>
 #include <window/manual.h>
 #include <window/open_windows.h>
@@ -15,23 +14,6 @@
 namespace caprail {
 
 namespace {
-
-void openRecord(const QString& path) {
-    if (raiseWindowOf(path)) {
-        return;
-    }
-    MainWindow* empty = nullptr;
-    for (const auto& window : openMainWindows()) {
-        empty = window->session() == nullptr ? window.data() : empty;
-    }
-    auto* window = empty == nullptr ? new MainWindow : empty;
-    const bool isOpen = window->openFile(path);
-    if (!isOpen && empty == nullptr) {
-        window->deleteLater();
-    } else {
-        bringToFront(*window);
-    }
-}
 
 /// The window of this kind that shows a place already, in front; null: none does.
 template <class Window> Window* raised(const QString& place, QString (Window::*shown)() const) {
@@ -63,7 +45,7 @@ DatabaseWindow* showShopDatabase(const QString& name) {
     window = new DatabaseWindow;
     window->setUnits(Preferences::load().units);
     addHelp(*window);
-    QObject::connect(window, &DatabaseWindow::openRequested, window, &openRecord);
+    QObject::connect(window, &DatabaseWindow::openRequested, window, &openInWindow);
     QObject::connect(window, &DatabaseWindow::folderRequested, window, [] { showShop(); });
     addPublishFoot(*window, [] { return QString(); }, &ShopWindow::lastFolder);
     window->show();
@@ -84,7 +66,7 @@ ShopWindow* showShop(const QString& folder) {
     window = new ShopWindow;
     window->setUnits(Preferences::load().units);
     addHelp(*window);
-    QObject::connect(window, &ShopWindow::openRequested, window, &openRecord);
+    QObject::connect(window, &ShopWindow::openRequested, window, &openInWindow);
     QObject::connect(window, &ShopWindow::databaseRequested, window, [] { showShopDatabase(); });
     QObject::connect(window, &ShopWindow::publishRequested, window,
                      [window] { showPublishDialog({}, window->folder(), window); });

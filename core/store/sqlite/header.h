@@ -10,7 +10,7 @@ namespace caprail {
 inline constexpr std::uint32_t applicationId = 0x4370526c;
 /// The version of the tables that this program writes. Files of the versions from 1 on are read as they are, and
 /// written after an upgrade (store/upgrade.h).
-inline constexpr std::uint32_t schemaVersion = 2;
+inline constexpr std::uint32_t schemaVersion = 3;
 
 /// What the first 100 bytes of a file say (sqlite.org/fileformat2.html, section 1.3).
 enum class FileKind { record, newerRecord, damagedRecord, notARecord };

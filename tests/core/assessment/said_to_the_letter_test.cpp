@@ -13,7 +13,7 @@ TEST(Said, how_many_more_findings_are_open) {
     bench.make(FindingOpened{"F1", "2R", "burr"});
     EXPECT_EQ(bench.assessment.find("findings")->sentence, "F1 at 2R: burr.");
     bench.make(FindingOpened{"F2", "", "nick"});
-    EXPECT_EQ(bench.assessment.find("findings")->sentence, "F1 at 2R: burr (and 1 more).");
+    EXPECT_EQ(bench.assessment.find("findings")->sentence, "F1 at 2R: burr. Another one is open.");
     bench.make(FindingSettled{"F1", "stoned"});
     EXPECT_EQ(bench.assessment.find("findings")->sentence, "F2: nick.");
 }
@@ -29,7 +29,7 @@ TEST(Said, which_fastener_is_wrong_and_how_many_besides) {
     EXPECT_EQ(bench.assessment.find("fasteners:main")->sentence, "main 1 left is not at its specified value.");
     pull(2, 60);
     EXPECT_EQ(bench.assessment.find("fasteners:main")->sentence,
-              "main 2 left and 1 more are not at their specified value.")
+              "main 2 left and another one are not at their specified value.")
         << "the first in the order of tightening";
 }
 

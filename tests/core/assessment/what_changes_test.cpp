@@ -92,7 +92,7 @@ TEST(GroupAtTorque, is_not_reached_by_a_stretch_alone) {
     }
     EXPECT_EQ(bench.stateOf("fasteners:main"), CheckState::out);
     EXPECT_EQ(bench.assessment.find("fasteners:main")->sentence,
-              "main 2 left and 5 more are not at their specified value.");
+              "main 2 left and 5 others are not at their specified value.");
 }
 
 TEST(GirdleWay, set_to_the_same_again_is_no_change) {

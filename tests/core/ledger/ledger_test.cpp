@@ -158,6 +158,8 @@ TEST(Kinds, every_kind_survives_its_columns) {
             } else if (column.name == "calibrated" || column.name == "due" || column.name == "machined_on" ||
                        column.name == "date" || column.name.starts_with("valid_")) {
                 cells.emplace_back(std::string("2026-02-28"));
+            } else if (column.name == "taken") {
+                cells.emplace_back(std::string("2026-02-28T14:05:06"));
             } else {
                 cells.emplace_back(std::string("text"));
             }

@@ -65,6 +65,8 @@ inline std::vector<Body> oneOfEach(bool filled) {
                 cells.emplace_back(std::string("main-3R"));
             } else if (is("calibrated", "due", "machined_on", "date", "valid_from", "valid_until")) {
                 cells.emplace_back(std::string("2026-02-28"));
+            } else if (is("taken")) {
+                cells.emplace_back(std::string("2026-02-28T14:05:06"));
             } else if (is("sha256")) {
                 cells.emplace_back(sha256Hex("x"));
             } else {

@@ -176,6 +176,15 @@ TEST(Date, reads_and_writes_iso_8601_days) {
     }
 }
 
+TEST(Date, of_a_cameras_clock_has_no_zone) {
+    EXPECT_EQ(format(*parseClockTime("2026-05-04T09:30:07")), "2026-05-04T09:30:07");
+    EXPECT_EQ(shown(*parseClockTime("2026-05-04T09:30:07")), "2026-05-04 09:30");
+    for (const char* text : {"0000-00-00T00:00:00", "2026-02-30T09:30:00", "2026-05-04T09:30:00Z", "2026-05-04T09:30", "",
+                             "2026-05-04T24:00:00", "2026-05-04 09:30:00"}) {
+        EXPECT_FALSE(parseClockTime(text)) << text;
+    }
+}
+
 TEST(ParseLength, refuses_a_fraction_that_no_number_holds) {
     for (const char* text : {"469854928555853/47 in", "999999999999999/1 in", "469854928555853/47 mm"}) {
         EXPECT_THAT(refusal(text, inchUnits, anyLength), HasSubstr("larger than anything")) << text;

@@ -163,6 +163,15 @@ TEST(SheetPictures, are_not_written_at_all_when_one_of_them_would_take_the_place
     EXPECT_TRUE(writeSheetPages(sample.source(), path, options));
 }
 
+TEST(SheetPhotos, say_when_they_were_taken) {
+    const SheetSample sample;
+    ASSERT_FALSE(sample.photos.empty());
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
+    ASSERT_TRUE(writeSheet(sample.source(), path, {}));
+    EXPECT_THAT(textOf(path).simplified().toStdString(), HasSubstr("Taken 2026-05-03 09:30 by the camera's clock"));
+}
+
 TEST(SheetPhotos, that_are_drawings_are_not_drawn) {
     SheetSample sample;
     const QByteArray drawing =

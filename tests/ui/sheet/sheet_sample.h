@@ -240,6 +240,7 @@ private:
         a.sha256 = sha256Hex({bytes.constData(), static_cast<std::size_t>(bytes.size())});
         a.originalSha256 = a.sha256;
         a.size = bytes.size();
+        a.taken = parseClockTime("2026-05-03T09:30:00").value();
         photos[a.sha256] = bytes;
         make(a);
     }

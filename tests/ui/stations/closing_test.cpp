@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station_record.h"
 
+#include <QBuffer>
 #include <QComboBox>
 #include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
+#include <gmock/gmock.h>
+#include <ledger/history_line.h>
 #include <planview/plan_view.h>
 #include <stations/common/checks_view.h>
 #include <stations/closing/findings.h>
@@ -17,6 +20,7 @@
 #include <stations/closing/task.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/optional_field.h>
+#include <stations/common/photo_taken.h>
 #include <stations/pickup/station.h>
 #include <stations/trial_fit/station.h>
 #include <stations/trial_fit/way.h>
@@ -361,6 +365,87 @@ TEST(PhotosPanel, keeps_a_scaled_copy_and_refuses_other_files) {
     child<ClosingPhotos>(shown.panel)->addFiles({text.fileName()});
     EXPECT_EQ(bench.session->ledger().size(), before);
     EXPECT_TRUE(child<QLabel>(shown.panel, "photoMessage")->text().contains("notes.txt"));
+}
+
+/// The camera's notes (Exif 2.32, 4.6): a TIFF of one directory that leads to another, which holds DateTimeOriginal.
+QByteArray exifOf(const QByteArray& dateTime) {
+    const auto number = [](quint32 value, int size) {
+        QByteArray bytes;
+        for (int i = 0; i < size; ++i) {
+            bytes += static_cast<char>(value >> (8 * i));
+        }
+        return bytes;
+    };
+    const auto directory = [&](quint32 tag, quint32 type, quint32 count, quint32 value) {
+        return number(1, 2) + number(tag, 2) + number(type, 2) + number(count, 4) + number(value, 4) + number(0, 4);
+    };
+    constexpr quint32 leadsToExif = 0x8769;
+    constexpr quint32 dateTimeOriginal = 0x9003;
+    const QByteArray text = dateTime + '\0';
+    return QByteArray("II*\0", 4) + number(8, 4) + directory(leadsToExif, 4, 1, 26) +
+           directory(dateTimeOriginal, 2, static_cast<quint32>(text.size()), 44) + text;
+}
+
+/// A JPEG with a segment (ISO/IEC 10918-1, B.2.4) put in behind its beginning.
+QByteArray withSegment(const QByteArray& jpeg, char marker, const QByteArray& content) {
+    const auto length = static_cast<quint16>(content.size() + 2);
+    return jpeg.left(2) + '\xFF' + marker + static_cast<char>(length >> 8) + static_cast<char>(length & 0xFF) + content +
+           jpeg.mid(2);
+}
+
+QByteArray plainPhoto(const char* format) {
+    QImage picture(320, 240, QImage::Format_RGB32);
+    picture.fill(Qt::darkCyan);
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
+    picture.save(&buffer, format);
+    return buffer.data();
+}
+
+TEST(PhotosPanel, keeps_when_a_photo_was_taken_and_nothing_else_that_its_file_says) {
+    StationRecord bench;
+    Shown<ClosingStation> shown(bench);
+    const QByteArray exif = exifOf("2026:05:03 09:30:07");
+    QFile file(bench.folder.filePath("cap3.jpg"));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(withSegment(withSegment(plainPhoto("JPEG"), '\xFE', "a secret comment"), '\xE1',
+                           QByteArray("Exif\0\0", 6) + exif));
+    file.close();
+    child<ClosingPhotos>(shown.panel)->addFiles({file.fileName()});
+    const AttachmentAdded kept = bench.lastAs<AttachmentAdded>();
+    ASSERT_TRUE(kept.taken);
+    EXPECT_EQ(format(*kept.taken), "2026-05-03T09:30:07");
+    const auto bytes = bench.session->file().attachmentBytes(kept.sha256);
+    ASSERT_TRUE(bytes);
+    EXPECT_EQ(bytes->find("secret"), std::string::npos);
+    EXPECT_EQ(bytes->find("Exif"), std::string::npos);
+    const auto* list = child<QListView>(shown.panel, "photos");
+    EXPECT_TRUE(cell(list, 0).endsWith("2026-05-03 09:30")) << cell(list, 0).toStdString();
+    EXPECT_THAT(historyLine(kept, bench.session->units()),
+                testing::HasSubstr("taken 2026-05-03 09:30 by the camera's clock"));
+}
+
+TEST(PhotoTaken, is_read_from_every_format_and_never_guessed) {
+    const QByteArray exif = exifOf("2026:05:03 09:30:07");
+    const QByteArray png = plainPhoto("PNG");
+    const auto taken = [](const QByteArray& photo) {
+        const auto at = takenAt(photo);
+        return at ? format(*at) : "none";
+    };
+    const std::string moment = "2026-05-03T09:30:07";
+    EXPECT_EQ(taken(png.left(33) + QByteArray("\0\0\0\x40", 4) + "eXIf" + exif + png.mid(33)), moment);
+    EXPECT_EQ(taken(QByteArray("RIFF\0\0\0\0WEBPVP8 ", 16) + QByteArray("EXIF\x40\0\0\0", 8) + exif), moment);
+    EXPECT_EQ(taken(QByteArray("\0\0\0\x18", 4) + "ftypheic" + QByteArray(40, '\0') + QByteArray("Exif\0\0", 6) + exif), moment);
+    EXPECT_EQ(taken(plainPhoto("JPEG")), "none");
+    const auto saying = [](const QByteArray& text) {
+        return withSegment(plainPhoto("JPEG"), '\xE1', QByteArray("Exif\0\0", 6) + exifOf(text));
+    };
+    EXPECT_EQ(taken(saying("0000:00:00 00:00:00")), "none") << "a camera whose clock was never set";
+    EXPECT_EQ(taken(saying("    :  :     :  :  ")), "none");
+    EXPECT_EQ(taken(saying("2026:05:03 09:30:0")), "none");
+    for (qsizetype length = 0; length < exif.size(); ++length) {
+        EXPECT_EQ(taken(QByteArray("\xFF\xD8\xFF", 3) + QByteArray("Exif\0\0", 6) + exif.left(length)), "none") << length;
+    }
 }
 
 } // namespace

@@ -452,7 +452,7 @@ TEST_F(TimedRound, takes_another_word_or_a_value_at_once) {
 TEST_F(TimedRound, asks_a_double_click_on_the_button_back) {
     QPushButton* held = nullptr;
     for (QPushButton* button : child<FastenersVerify>(*panel)->findChildren<QPushButton*>()) {
-        held = button->text() == QLatin1String("&Held") ? button : held;
+        held = button->text() == QLatin1String("Hel&d") ? button : held;
     }
     ASSERT_NE(held, nullptr);
     held->click();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The one rule for keys, tried over every station and everything that takes the keyboard there.
+#include "../every_view.h"
 #include "../mnemonics.h"
 #include "../pictures.h"
 
@@ -16,6 +17,7 @@
 #include <QTimer>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <session/language.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/station.h>
 #include <window/main_window.h>
@@ -30,8 +32,8 @@ constexpr Station stations[] = {Station::engine,   Station::bearings, Station::f
 class Keys : public testing::Test {
 protected:
     void SetUp() override { useSettingsIn(m_folder.path()); }
-    std::unique_ptr<MainWindow> opened(const QString& sample) {
-        const QString copy = m_folder.filePath(sample + QStringLiteral(".caprail"));
+    std::unique_ptr<MainWindow> opened(const QString& sample, const QString& as = QStringLiteral("record")) {
+        const QString copy = m_folder.filePath(sample + as + QStringLiteral(".caprail"));
         EXPECT_TRUE(QFile::copy(QStringLiteral(SAMPLE_BUILDS "/") + sample + QStringLiteral(".caprail"), copy));
         QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
         auto window = std::make_unique<MainWindow>();
@@ -111,6 +113,17 @@ EntryField* gapField(MainWindow& window) {
 }
 
 } // namespace
+
+TEST_F(Keys, behind_alt_lead_to_one_thing_on_every_page_in_every_language) {
+    for (const QString& language : languages()) {
+        speak(language);
+        const auto window = opened(QStringLiteral("closed"), language);
+        inEveryView(*window, [](const std::string&) {}); // pages are made when they are first shown
+        int letters = 0;
+        EXPECT_EQ(sharedPageLetters(*window, letters), "") << qPrintable(language);
+        EXPECT_GT(letters, 40) << qPrintable(language);
+    }
+}
 
 TEST_F(Keys, that_are_held_down_store_nothing_at_any_station) {
     for (const char* sample : {"mid-survey", "moved-in-verify-round"}) {

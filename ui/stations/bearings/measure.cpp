@@ -157,7 +157,7 @@ void BearingsMeasure::refresh() {
     m_temperature->follow(qtText(code(m_slot.journal)) + QString::number(static_cast<int>(m_mode)));
     m_stations->setVisible(m_mode != BearingsMode::strip);
     m_directions->setVisible(m_mode == BearingsMode::journals);
-    m_shells->setText(tr("&Shells changed in %1").arg(qtText(describe(m_slot.journal))));
+    m_shells->setText(tr("She&lls changed in %1").arg(qtText(describe(m_slot.journal))));
     m_entries->refresh();
     const bool hasPlaces = facts.layout.has_value();
     for (QWidget* each : std::initializer_list<QWidget*>{m_field, m_crank, m_shells}) {

@@ -79,7 +79,7 @@ BearingsShells::BearingsShells(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
       m_shelf(new Table<ShelfRow, std::string>(
           tr("Shells"), [](const ShelfRow& row) { return row.what.shell; }, shelfColumns(session), this)),
-      m_shell(new FormFor<ShellMeasured>(session, tr("A half shell"), tr("Store &shell"),
+      m_shell(new FormFor<ShellMeasured>(session, tr("A half shell"), tr("Store shel&l"),
                                          {{"shell", tr("Name"), tr("without spaces: U1"), {}},
                                           {"fits", tr("Fits"), {}, {}},
                                           {"thickness", tr("Thickness"), tr("at the crown"), {}},
@@ -89,7 +89,7 @@ BearingsShells::BearingsShells(RecordSession& session, QWidget* parent)
                                          2, this)),
       m_bearings(new Table<BearingRow, JournalId>(tr("Shells by bearing"), &BearingRow::journal,
                                                   bearingColumns(session), this)),
-      m_fitted(new FormFor<ShellsFitted>(session, tr("Shells put in by hand"), tr("Store &fitting"),
+      m_fitted(new FormFor<ShellsFitted>(session, tr("Shells put in by hand"), tr("Store fitti&ng"),
                                          {{"journal", tr("Bearing"), tr("main-3"), {}},
                                           {"upper", tr("Upper"), {}, {}},
                                           {"lower", tr("Lower"), {}, {}}},

@@ -26,7 +26,17 @@ constexpr QSize thumbnailSize(150, 112);
 QString captionOf(const Seen<AttachmentAdded>& photo) {
     const AttachmentAdded& what = photo.what;
     const QString text = qtText(what.caption.empty() ? what.fileName : what.caption);
-    return what.place.empty() ? text : qtText(what.place) + QStringLiteral(": ") + text;
+    const QString whole = what.place.empty() ? text : qtText(what.place) + QStringLiteral(": ") + text;
+    return what.taken ? whole + QLatin1Char('\n') + qtText(shown(*what.taken)) : whole;
+}
+
+QString tipOf(const Seen<AttachmentAdded>& photo) {
+    const AttachmentAdded& what = photo.what;
+    const qint64 kilobytes = (what.size + 999) / 1000;
+    return what.taken ? filled(ClosingPhotos::tr("Entry %1, %2, %3 kB, taken %4 by the camera's clock. Enter shows it large."),
+                               photo.entry, qtText(photo.person), kilobytes, qtText(shown(*what.taken)))
+                      : filled(ClosingPhotos::tr("Entry %1, %2, %3 kB. Enter shows it large."), photo.entry,
+                               qtText(photo.person), kilobytes);
 }
 
 } // namespace
@@ -36,11 +46,7 @@ ClosingPhotos::ClosingPhotos(RecordSession& session, QWidget* parent)
       m_list(new List<Seen<AttachmentAdded>, std::int64_t>(
           tr("Photos"), &Seen<AttachmentAdded>::entry,
           {{.text = captionOf,
-            .tip =
-                [](const auto& photo) {
-                    return filled(tr("Entry %1, %2, %3 kB. Enter shows it large."), photo.entry, qtText(photo.person),
-                                  (photo.what.size + 999) / 1000);
-                },
+            .tip = tipOf,
             .icon = [this](const auto& photo) { return QIcon(m_thumbnails.of(photo.what)); }}},
           this)),
       m_place(new QLineEdit(this)), m_caption(new QLineEdit(this)), m_message(new Label(this)),
@@ -52,7 +58,7 @@ ClosingPhotos::ClosingPhotos(RecordSession& session, QWidget* parent)
     putProxyFirst(*this);
     m_list->setViewMode(QListView::IconMode);
     m_list->setIconSize(thumbnailSize);
-    m_list->setGridSize({thumbnailSize.width() + 14, thumbnailSize.height() + fontMetrics().lineSpacing() * 2 + 10});
+    m_list->setGridSize({thumbnailSize.width() + 14, thumbnailSize.height() + fontMetrics().lineSpacing() * 3 + 10});
     m_list->setMovement(QListView::Static);
     m_list->setResizeMode(QListView::Adjust);
     m_list->setWordWrap(true);

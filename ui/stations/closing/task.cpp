@@ -103,7 +103,7 @@ void ClosingPicture::scale() {
 ClosingTaskPage::ClosingTaskPage(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_picture(new ClosingPicture(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(session, {InstrumentType::torqueWrench}, this)),
-      m_photo(new QPushButton(tr("P&hoto…"), this)) {
+      m_photo(new QPushButton(tr("Ph&oto…"), this)) {
     m_photo->setAutoDefault(false);
     connect(m_photo, &QPushButton::clicked, this, &ClosingTaskPage::takePhoto);
     connect(m_instrument, &QComboBox::activated, this, [this] {

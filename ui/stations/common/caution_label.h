@@ -9,16 +9,26 @@ namespace caprail {
 /// comes first.
 class CautionLabel : public Label {
 public:
-    /// A station at least so large, in pixels, shows its cautions in full.
-    static constexpr int roomyWidth = 900, roomyHeight = 520;
-
     explicit CautionLabel(const std::vector<Caution>& cautions, QWidget* parent);
-    void fold(bool isFolded);
+    /// Folds too where it would take more lines than these: in a row of buttons, which would grow with it.
+    void setMostLines(int lines);
+    /// Whether a station, with text as large as it has, is wide enough to show all that it could do without.
+    static bool isWide(const QWidget& station);
     /// Folds or unfolds what stands in a station, by its size.
     static void fitAllIn(const QWidget& station);
 
+protected:
+    void resizeEvent(QResizeEvent*) override;
+
 private:
+    void fold(bool isFolded);
+    void foldIfCramped();
+
     QString m_text;
+    int m_mostLines = 0; ///< 0: any number
+    bool m_isFolded = false;
+    const QWidget* m_station = nullptr; ///< what it stands in
+    int m_crampedAt = 0;                ///< the station's width, in pixels, at which it took too many lines
 };
 
 } // namespace caprail

@@ -34,7 +34,7 @@ void PlanTools::follow() {
 }
 
 void PlanTools::fitAllIn(const QWidget& station) {
-    const bool isRoomy = station.width() >= CautionLabel::roomyWidth;
+    const bool isRoomy = CautionLabel::isWide(station);
     for (PlanTools* tools : station.findChildren<PlanTools*>()) {
         for (QToolButton* button : tools->m_movers) {
             button->setVisible(isRoomy);

@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <ledger/entry.h>
 #include <session/picture.h>
+#include <stations/common/photo_taken.h>
 #include <stations/common/station_text.h>
 #include <base/say.h>
 
@@ -45,6 +46,7 @@ PreparedPhoto prepared(QImage picture, const QByteArray& original, const QString
     photo.what.originalSha256 = sha256Hex(view(original));
     photo.what.sha256 = sha256Hex(view(photo.bytes));
     photo.what.size = photo.bytes.size();
+    photo.what.taken = takenAt(original);
     return photo;
 }
 

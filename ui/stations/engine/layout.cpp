@@ -53,7 +53,7 @@ std::vector<FormField> layoutFields() {
 
 EngineLayoutPage::EngineLayoutPage(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
-      m_engine(new FormFor<EngineDescribed>(session, tr("The engine"), tr("Store &engine"), engineFields(), 2, this)),
+      m_engine(new FormFor<EngineDescribed>(session, tr("The engine"), tr("Store engi&ne"), engineFields(), 2, this)),
       m_layout(new FormFor<LayoutSet>(session, tr("Its bottom end"), tr("Store &layout"), layoutFields(), 2, this)),
       m_plan(new PlanView(this)), m_advice(new Label(this)) {
     m_plan->setObjectName(QStringLiteral("layoutPlan"));

@@ -67,7 +67,7 @@ EngineParts::EngineParts(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
       m_table(new Table<Seen<PartEntered>, std::string>(
           tr("Parts"), [](const Seen<PartEntered>& part) { return photoPlaceOf(part.what); }, partColumns(), this)),
-      m_form(new FormFor<PartEntered>(session, {}, tr("Store &part"), partFields(), 3, this)),
+      m_form(new FormFor<PartEntered>(session, {}, tr("Store par&t"), partFields(), 3, this)),
       m_photo(new QPushButton(tr("Photo of its number…"), this)) {
     m_table->setObjectName(QStringLiteral("parts"));
     m_form->setObjectName(QStringLiteral("partForm"));

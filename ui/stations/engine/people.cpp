@@ -123,7 +123,7 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
       m_people(new Table<PersonRow, std::string>(
           tr("People"), [](const PersonRow& row) { return row.what.name; }, peopleColumns(), this)),
       m_person(new FormFor<PersonAdded>(
-          session, tr("A person"), tr("Store &person"),
+          session, tr("A person"), tr("Store pe&rson"),
           {{"name", tr("Name"), {}, {}}, {"role", tr("Role"), {}, {tr("assembler"), tr("machinist"), tr("checker")}}},
           1, this)),
       m_instruments(new Table<InstrumentRow, std::string>(

@@ -14,7 +14,7 @@
 namespace caprail {
 
 FastenersGroupParts::FastenersGroupParts(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_split(new QPushButton(tr("S&plit off places"), this)),
+    : QWidget(parent), m_session(session), m_split(new QPushButton(tr("Split &off places"), this)),
       m_by(new QComboBox(this)), m_name(new QLineEdit(this)), m_store(new QPushButton(this)),
       m_join(new QPushButton(tr("&Join back"), this)) {
     m_split->setObjectName(QStringLiteral("splitOff"));
@@ -68,7 +68,7 @@ bool FastenersGroupParts::isSplitting() const {
 void FastenersGroupParts::begin(bool isOn) {
     m_chosen.clear();
     m_name->clear();
-    m_split->setText(isOn ? tr("Leave them together") : tr("S&plit off places"));
+    m_split->setText(isOn ? tr("Leave them together") : tr("Split &off places"));
     refresh();
     emit changed();
 }

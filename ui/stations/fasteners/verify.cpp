@@ -32,7 +32,7 @@ FastenersVerify::FastenersVerify(RecordSession& given, QWidget* parent)
       m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)),
       m_gauge(new InstrumentBox(given, {InstrumentType::stretchGauge, InstrumentType::micrometer}, this)), m_remark(new Label(this)),
       m_progress(new QProgressBar(this)), m_state(new Label(this)), m_stacks(new QPushButton(this)),
-      m_begin(new QPushButton(this)), m_held(new QPushButton(tr("&Held"), this)),
+      m_begin(new QPushButton(this)), m_held(new QPushButton(tr("Hel&d"), this)),
       m_moved(new List<MovedRow, FastenerId>(
           tr("What moved in this round, and what it made stale"), &MovedRow::fastener,
           {{.text = [](const MovedRow& row) { return QStringLiteral("↷ ") + row.consequence; },
@@ -140,7 +140,7 @@ void FastenersVerify::showRound() {
     m_progress->setVisible(last != nullptr);
     m_field->setVisible(isOpen);
     m_held->setVisible(isOpen && method() != VerifyMethod::length);
-    m_held->setText(method() == VerifyMethod::witnessMark ? tr("Mark in &line") : tr("&Held"));
+    m_held->setText(method() == VerifyMethod::witnessMark ? tr("Mark in &line") : tr("Hel&d"));
     m_stacks->setVisible(!isOpen && stacksOn > 0);
     m_stacks->setText(tr("Take &off all %1 stacks").arg(stacksOn));
     m_begin->setVisible(!isOpen && stacksOn == 0);

@@ -197,7 +197,7 @@ void GirdleStacks::refreshPlace() {
                     check == nullptr ? CheckState::notDone : check->state, words);
     m_heading->setAskable(stack != assessment().stacks.end() && stack->second.residual.has_value());
     const bool isPinned = facts().pins.contains(m_position);
-    m_pin->setText(isPinned ? tr("Un&pin") : tr("&Pin"));
+    m_pin->setText(isPinned ? tr("Unp&in") : tr("P&in"));
     setTip(m_pin, tr("The plan keeps a pinned stack as it is and plans the rest around it."));
     m_pin->setEnabled(isPinned || plan != nullptr || built != facts().stacks.end());
     m_confirm->setEnabled(built != facts().stacks.end());

@@ -116,7 +116,7 @@ QWidget* HistoryVerify::buildFilters() {
                                       {tr("largest angle"), RoundOrder::largestAngle}}) {
         m_order->addItem(name, static_cast<int>(value));
     }
-    auto* print = new QPushButton(tr("&Print…"), this);
+    auto* print = new QPushButton(tr("P&rint…"), this);
     auto* table = new QPushButton(tr("E&xport…"), this);
     connect(print, &QPushButton::clicked, this, &HistoryVerify::print);
     connect(table, &QPushButton::clicked, this, [this] { saveAsTable(this, tr("verify-rounds.csv"), csv()); });

@@ -43,7 +43,7 @@ TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
       m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
       m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)),
-      m_pass(new QPushButton(tr("&Pass"), this)),
+      m_pass(new QPushButton(tr("P&ass"), this)),
       m_fail(new QPushButton(tr("Fai&l"), this)), m_holding(new ChecksView(given, this)),
       m_entries(new EntriesTable(given, this)) {
     build();
