@@ -2737,10 +2737,6 @@ Erstellt mit:</translation>
         <source>the manual, at the page of this station</source>
         <translation>das Handbuch, an der Seite dieser Station</translation>
     </message>
-    <message>
-        <source>what this station is for</source>
-        <translation>wozu diese Station da ist</translation>
-    </message>
 </context>
 <context>
     <name>Photos</name>
@@ -5080,10 +5076,6 @@ zu niedrig: zu dünn</translation>
         <translation>Spiel an %1</translation>
     </message>
     <message>
-        <source>&amp;Shells changed in %1</source>
-        <translation>&amp;Schalen in %1 gewechselt</translation>
-    </message>
-    <message>
         <source>No layout</source>
         <translation>Keine Motorbauform</translation>
     </message>
@@ -5175,10 +5167,6 @@ zu niedrig: zu dünn</translation>
         <translation>Eine Schalenhälfte</translation>
     </message>
     <message>
-        <source>Store &amp;shell</source>
-        <translation>&amp;Schale speichern</translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation>Name</translation>
     </message>
@@ -5225,10 +5213,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Shells put in by hand</source>
         <translation>Von Hand eingelegte Schalen</translation>
-    </message>
-    <message>
-        <source>Store &amp;fitting</source>
-        <translation>&amp;Einbau speichern</translation>
     </message>
     <message>
         <source>main-3</source>
@@ -5841,10 +5825,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
 <context>
     <name>caprail::ClosingTaskPage</name>
     <message>
-        <source>P&amp;hoto…</source>
-        <translation>F&amp;oto …</translation>
-    </message>
-    <message>
         <source>Ph&amp;oto…</source>
         <translation>Fo&amp;to …</translation>
     </message>
@@ -6234,10 +6214,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1 at %2</source>
         <translation>%1 an %2</translation>
-    </message>
-    <message>
-        <source>(and %1 more).</source>
-        <translation>(und %1 weitere).</translation>
     </message>
     <message>
         <source>Decide it, and enter what was done.</source>
@@ -8104,10 +8080,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>nicht genannt</translation>
     </message>
     <message>
-        <source>The figures of a record in the index cannot be read: read it again.</source>
-        <translation>Die Zahlen eines Protokolls im Verzeichnis sind nicht lesbar: neu lesen.</translation>
-    </message>
-    <message>
         <source>The index of the folder is damaged: it is made again.</source>
         <translation>Das Verzeichnis des Ordners ist beschädigt: es wird neu angelegt.</translation>
     </message>
@@ -8650,10 +8622,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>A limit of error for the gap is below zero: enter it as a half-width, without sign.</source>
         <translation>Eine Fehlergrenze für das Spaltmaß liegt unter null: als halbe Breite ohne Vorzeichen eingeben.</translation>
-    </message>
-    <message>
-        <source>feeler leaf%1</source>
-        <translation>Blatt der Fühlerlehre%1</translation>
     </message>
     <message>
         <source>straightedge flatness</source>
@@ -9450,10 +9418,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Its cap likely went down by no more than %1.</source>
         <translation>Der Deckel ging wahrscheinlich um nicht mehr als %1 nach unten.</translation>
-    </message>
-    <message>
-        <source>%1 and %2 more are not at their specified value.</source>
-        <translation>%1 und %2 weitere sind nicht auf ihrem vorgegebenen Wert.</translation>
     </message>
     <message>
         <source>%1 is not at its specified value.</source>
@@ -11901,6 +11865,123 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
 </context>
 <context>
+    <name>caprail::DatabaseModel</name>
+    <message>
+        <source>reading…</source>
+        <translation>wird gelesen …</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::DatabaseNotice</name>
+    <message>
+        <source>Try &amp;again</source>
+        <translation>Noch ein&amp;mal versuchen</translation>
+    </message>
+    <message>
+        <source>Waiting for %1…</source>
+        <translation>Warten auf %1 …</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::DatabaseWindow</name>
+    <message>
+        <source>&amp;Database…</source>
+        <translation>&amp;Datenbank …</translation>
+    </message>
+    <message>
+        <source>Shop&apos;s database — Caprail</source>
+        <translation>Datenbank der Werkstatt — Caprail</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Protokolle</translation>
+    </message>
+    <message>
+        <source>&amp;Shop</source>
+        <translation>&amp;Werkstatt</translation>
+    </message>
+    <message>
+        <source>Fetch and open the &amp;record…</source>
+        <translation>P&amp;rotokoll holen und öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a &amp;database…</source>
+        <translation>Eine &amp;Datenbank öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a &amp;folder…</source>
+        <translation>Einen &amp;Ordner öffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Look again</source>
+        <translation>&amp;Noch einmal nachsehen</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Compare &amp;engines…</source>
+        <translation>&amp;Motoren vergleichen…</translation>
+    </message>
+    <message>
+        <source>Save the list as a &amp;table (CSV)…</source>
+        <translation>Die Liste als &amp;Tabelle speichern (CSV)…</translation>
+    </message>
+    <message>
+        <source>Close &amp;window</source>
+        <translation>Fenster s&amp;chließen</translation>
+    </message>
+    <message>
+        <source>A shop&apos;s database</source>
+        <translation>Die Datenbank einer Werkstatt</translation>
+    </message>
+    <message>
+        <source>A service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail. A password belongs into ~/.pgpass or the service file.</source>
+        <translation>Ein Dienst aus ~/.pg_service.conf oder eine URL wie postgresql://bench@server/caprail. Ein Passwort gehört in ~/.pgpass oder die Dienstdatei.</translation>
+    </message>
+    <message>
+        <source>Choose the database that the records are in.</source>
+        <translation>Die Datenbank wählen, in der die Protokolle liegen.</translation>
+    </message>
+    <message>
+        <source>Counting the records…</source>
+        <translation>Die Protokolle werden gezählt …</translation>
+    </message>
+    <message>
+        <source>Records: %1</source>
+        <translation>Protokolle: %1</translation>
+    </message>
+    <message>
+        <source>Records: %1 of %2</source>
+        <translation>Protokolle: %1 von %2</translation>
+    </message>
+    <message>
+        <source>Where the fetched record is to lie</source>
+        <translation>Wohin das geholte Protokoll soll</translation>
+    </message>
+    <message>
+        <source>Build records (*.caprail)</source>
+        <translation>Aufbauprotokolle (*.caprail)</translation>
+    </message>
+    <message>
+        <source>Fetching the record…</source>
+        <translation>Das Protokoll wird geholt …</translation>
+    </message>
+    <message>
+        <source>Caprail</source>
+        <translation>Caprail</translation>
+    </message>
+    <message>
+        <source>The list as a table</source>
+        <translation>Die Liste als Tabelle</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+</context>
+<context>
     <name>caprail::DiskBar</name>
     <message>
         <source>Screen and disk</source>
@@ -12209,10 +12290,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Der Motor</translation>
     </message>
     <message>
-        <source>Store &amp;engine</source>
-        <translation>&amp;Motor speichern</translation>
-    </message>
-    <message>
         <source>Its bottom end</source>
         <translation>Sein Kurbeltrieb</translation>
     </message>
@@ -12479,10 +12556,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Teile</translation>
     </message>
     <message>
-        <source>Store &amp;part</source>
-        <translation>&amp;Teil speichern</translation>
-    </message>
-    <message>
         <source>Photo of its number…</source>
         <translation>Foto seiner Nummer …</translation>
     </message>
@@ -12584,10 +12657,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>A person</source>
         <translation>Eine Person</translation>
-    </message>
-    <message>
-        <source>Store &amp;person</source>
-        <translation>&amp;Person speichern</translation>
     </message>
     <message>
         <source>assembler</source>
@@ -12950,10 +13019,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
 <context>
     <name>caprail::FastenersGroupParts</name>
     <message>
-        <source>S&amp;plit off places</source>
-        <translation>Stellen a&amp;btrennen</translation>
-    </message>
-    <message>
         <source>&amp;Join back</source>
         <translation>&amp;Zurückführen</translation>
     </message>
@@ -13063,10 +13128,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>A group</source>
         <translation>Eine Gruppe</translation>
-    </message>
-    <message>
-        <source>Store &amp;group</source>
-        <translation>&amp;Gruppe speichern</translation>
     </message>
     <message>
         <source>Set the sequence on the &amp;diagram</source>
@@ -13293,10 +13354,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
 </context>
 <context>
     <name>caprail::FastenersVerify</name>
-    <message>
-        <source>&amp;Held</source>
-        <translation>&amp;Hält</translation>
-    </message>
     <message>
         <source>What moved in this round, and what it made stale</source>
         <translation>Was sich in dieser Runde weiterdrehte und was dadurch veraltet ist</translation>
@@ -13702,10 +13759,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>&amp;Begin the study</source>
         <translation>Prüfung &amp;beginnen</translation>
-    </message>
-    <message>
-        <source>&amp;Propose from the kit</source>
-        <translation>Aus dem Satz &amp;vorschlagen</translation>
     </message>
     <message>
         <source>Whose feel is tried</source>
@@ -14137,14 +14190,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>built: %1</source>
         <translation>aufgebaut: %1</translation>
-    </message>
-    <message>
-        <source>Un&amp;pin</source>
-        <translation>Fixierung &amp;lösen</translation>
-    </message>
-    <message>
-        <source>&amp;Pin</source>
-        <translation>&amp;Fixieren</translation>
     </message>
     <message>
         <source>The plan keeps a pinned stack as it is and plans the rest around it.</source>
@@ -14657,10 +14702,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>largest angle</source>
         <translation>größter Winkel</translation>
-    </message>
-    <message>
-        <source>&amp;Print…</source>
-        <translation>Dru&amp;cken…</translation>
     </message>
     <message>
         <source>E&amp;xport…</source>
@@ -15867,6 +15908,96 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     </message>
 </context>
 <context>
+    <name>caprail::PublishDialog</name>
+    <message>
+        <source>Publish</source>
+        <translation>Veröffentlichen</translation>
+    </message>
+    <message>
+        <source>shop, or postgresql://bench@server/caprail</source>
+        <translation>werkstatt, oder postgresql://bench@server/caprail</translation>
+    </message>
+    <message>
+        <source>Records that were added to on this computer are sent by themselves.</source>
+        <translation>Protokolle, zu denen auf diesem Rechner etwas hinzukam, werden von selbst geschickt.</translation>
+    </message>
+    <message>
+        <source>this record, %1</source>
+        <translation>dieses Protokoll, %1</translation>
+    </message>
+    <message>
+        <source>&amp;Folder…</source>
+        <translation>&amp;Ordner…</translation>
+    </message>
+    <message>
+        <source>&amp;Database</source>
+        <translation>&amp;Datenbank</translation>
+    </message>
+    <message>
+        <source>A service of ~/.pg_service.conf, or an address. A password belongs into ~/.pgpass or the service file.</source>
+        <translation>Ein Dienst aus ~/.pg_service.conf oder eine Adresse. Ein Passwort gehört in ~/.pgpass oder die Dienstdatei.</translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation>&amp;Was</translation>
+    </message>
+    <message>
+        <source>Publish by &amp;itself</source>
+        <translation>Von &amp;selbst veröffentlichen</translation>
+    </message>
+    <message>
+        <source>How much of the record is sent</source>
+        <translation>Wie viel des Protokolls geschickt ist</translation>
+    </message>
+    <message>
+        <source>What came of each record</source>
+        <translation>Was aus jedem Protokoll wurde</translation>
+    </message>
+    <message>
+        <source>&amp;Publish</source>
+        <translation>&amp;Veröffentlichen</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Anhalten</translation>
+    </message>
+    <message>
+        <source>the records of %1</source>
+        <translation>die Protokolle von %1</translation>
+    </message>
+    <message>
+        <source>Folder of records</source>
+        <translation>Ordner mit Protokollen</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::Publisher</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Name the shop&apos;s database first.</source>
+        <translation>Erst die Datenbank der Werkstatt nennen.</translation>
+    </message>
+    <message>
+        <source>Publishing %1 (%2 of %3)</source>
+        <translation>%1 wird veröffentlicht (%2 von %3)</translation>
+    </message>
+    <message>
+        <source>Publishing waits for the database; tried again at %1</source>
+        <translation>Das Veröffentlichen wartet auf die Datenbank; neuer Versuch um %1</translation>
+    </message>
+    <message>
+        <source>%1 record could not be published</source>
+        <translation>%1 Protokoll konnte nicht veröffentlicht werden</translation>
+    </message>
+    <message>
+        <source>%1 records could not be published</source>
+        <translation>%1 Protokolle konnten nicht veröffentlicht werden</translation>
+    </message>
+</context>
+<context>
     <name>caprail::RecordSession</name>
     <message>
         <source>This record was written by an earlier version of the program and was brought up to date. As it was, it is kept in %1.</source>
@@ -16488,10 +16619,6 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
 <context>
     <name>caprail::TrialFitStation</name>
     <message>
-        <source>&amp;Pass</source>
-        <translation>Bes&amp;tanden</translation>
-    </message>
-    <message>
         <source>Fai&amp;l</source>
         <translation>&amp;Nicht bestanden</translation>
     </message>
@@ -16589,213 +16716,6 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     <message>
         <source>on the %1</source>
         <translation>Seite: %1</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::DatabaseModel</name>
-    <message>
-        <source>reading…</source>
-        <translation>wird gelesen …</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::DatabaseNotice</name>
-    <message>
-        <source>Try &amp;again</source>
-        <translation>Noch ein&amp;mal versuchen</translation>
-    </message>
-    <message>
-        <source>Waiting for %1…</source>
-        <translation>Warten auf %1 …</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::DatabaseWindow</name>
-    <message>
-        <source>&amp;Database…</source>
-        <translation>&amp;Datenbank …</translation>
-    </message>
-    <message>
-        <source>Shop&apos;s database — Caprail</source>
-        <translation>Datenbank der Werkstatt — Caprail</translation>
-    </message>
-    <message>
-        <source>Records</source>
-        <translation>Protokolle</translation>
-    </message>
-    <message>
-        <source>&amp;Shop</source>
-        <translation>&amp;Werkstatt</translation>
-    </message>
-    <message>
-        <source>Fetch and open the &amp;record…</source>
-        <translation>P&amp;rotokoll holen und öffnen …</translation>
-    </message>
-    <message>
-        <source>Open a &amp;database…</source>
-        <translation>Eine &amp;Datenbank öffnen …</translation>
-    </message>
-    <message>
-        <source>Open a &amp;folder…</source>
-        <translation>Einen &amp;Ordner öffnen …</translation>
-    </message>
-    <message>
-        <source>&amp;Look again</source>
-        <translation>&amp;Noch einmal nachsehen</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>Compare &amp;engines…</source>
-        <translation>&amp;Motoren vergleichen…</translation>
-    </message>
-    <message>
-        <source>Save the list as a &amp;table (CSV)…</source>
-        <translation>Die Liste als &amp;Tabelle speichern (CSV)…</translation>
-    </message>
-    <message>
-        <source>Close &amp;window</source>
-        <translation>Fenster s&amp;chließen</translation>
-    </message>
-    <message>
-        <source>A shop&apos;s database</source>
-        <translation>Die Datenbank einer Werkstatt</translation>
-    </message>
-    <message>
-        <source>A service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail. A password belongs into ~/.pgpass or the service file.</source>
-        <translation>Ein Dienst aus ~/.pg_service.conf oder eine URL wie postgresql://bench@server/caprail. Ein Passwort gehört in ~/.pgpass oder die Dienstdatei.</translation>
-    </message>
-    <message>
-        <source>Choose the database that the records are in.</source>
-        <translation>Die Datenbank wählen, in der die Protokolle liegen.</translation>
-    </message>
-    <message>
-        <source>Counting the records…</source>
-        <translation>Die Protokolle werden gezählt …</translation>
-    </message>
-    <message>
-        <source>Records: %1</source>
-        <translation>Protokolle: %1</translation>
-    </message>
-    <message>
-        <source>Records: %1 of %2</source>
-        <translation>Protokolle: %1 von %2</translation>
-    </message>
-    <message>
-        <source>Where the fetched record is to lie</source>
-        <translation>Wohin das geholte Protokoll soll</translation>
-    </message>
-    <message>
-        <source>Build records (*.caprail)</source>
-        <translation>Aufbauprotokolle (*.caprail)</translation>
-    </message>
-    <message>
-        <source>Fetching the record…</source>
-        <translation>Das Protokoll wird geholt …</translation>
-    </message>
-    <message>
-        <source>Caprail</source>
-        <translation>Caprail</translation>
-    </message>
-    <message>
-        <source>The list as a table</source>
-        <translation>Die Liste als Tabelle</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tabellen (*.csv)</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::PublishDialog</name>
-    <message>
-        <source>Publish</source>
-        <translation>Veröffentlichen</translation>
-    </message>
-    <message>
-        <source>shop, or postgresql://bench@server/caprail</source>
-        <translation>werkstatt, oder postgresql://bench@server/caprail</translation>
-    </message>
-    <message>
-        <source>Records that were added to on this computer are sent by themselves.</source>
-        <translation>Protokolle, zu denen auf diesem Rechner etwas hinzukam, werden von selbst geschickt.</translation>
-    </message>
-    <message>
-        <source>this record, %1</source>
-        <translation>dieses Protokoll, %1</translation>
-    </message>
-    <message>
-        <source>&amp;Folder…</source>
-        <translation>&amp;Ordner…</translation>
-    </message>
-    <message>
-        <source>&amp;Database</source>
-        <translation>&amp;Datenbank</translation>
-    </message>
-    <message>
-        <source>A service of ~/.pg_service.conf, or an address. A password belongs into ~/.pgpass or the service file.</source>
-        <translation>Ein Dienst aus ~/.pg_service.conf oder eine Adresse. Ein Passwort gehört in ~/.pgpass oder die Dienstdatei.</translation>
-    </message>
-    <message>
-        <source>&amp;What</source>
-        <translation>&amp;Was</translation>
-    </message>
-    <message>
-        <source>Publish by &amp;itself</source>
-        <translation>Von &amp;selbst veröffentlichen</translation>
-    </message>
-    <message>
-        <source>How much of the record is sent</source>
-        <translation>Wie viel des Protokolls geschickt ist</translation>
-    </message>
-    <message>
-        <source>What came of each record</source>
-        <translation>Was aus jedem Protokoll wurde</translation>
-    </message>
-    <message>
-        <source>&amp;Publish</source>
-        <translation>&amp;Veröffentlichen</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>&amp;Anhalten</translation>
-    </message>
-    <message>
-        <source>the records of %1</source>
-        <translation>die Protokolle von %1</translation>
-    </message>
-    <message>
-        <source>Folder of records</source>
-        <translation>Ordner mit Protokollen</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::Publisher</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Name the shop&apos;s database first.</source>
-        <translation>Erst die Datenbank der Werkstatt nennen.</translation>
-    </message>
-    <message>
-        <source>Publishing %1 (%2 of %3)</source>
-        <translation>%1 wird veröffentlicht (%2 von %3)</translation>
-    </message>
-    <message>
-        <source>Publishing waits for the database; tried again at %1</source>
-        <translation>Das Veröffentlichen wartet auf die Datenbank; neuer Versuch um %1</translation>
-    </message>
-    <message>
-        <source>%1 record could not be published</source>
-        <translation>%1 Protokoll konnte nicht veröffentlicht werden</translation>
-    </message>
-    <message>
-        <source>%1 records could not be published</source>
-        <translation>%1 Protokolle konnten nicht veröffentlicht werden</translation>
     </message>
 </context>
 </TS>

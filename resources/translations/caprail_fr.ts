@@ -63,7 +63,11 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>%1 values: only their ranges are drawn</source>
-        <translation>%1 valeurs : seules leurs étendues sont tracées</translation>
+        <translation>%1 valeurs&#xa0;: seules leurs étendues sont tracées</translation>
+    </message>
+    <message>
+        <source>The values are not here yet.</source>
+        <translation>Les valeurs ne sont pas encore là.</translation>
     </message>
 </context>
 <context>
@@ -1912,11 +1916,11 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>The database %1 does not answer (%2): check the network and the server.</source>
-        <translation>La base de données %1 ne répond pas (%2) : vérifier le réseau et le serveur.</translation>
+        <translation>La base de données %1 ne répond pas (%2)&#xa0;: vérifier le réseau et le serveur.</translation>
     </message>
     <message>
         <source>What %1 holds does not verify, and no file was made: %2</source>
-        <translation>Ce que %1 contient ne résiste pas à la vérification, et aucun fichier n&apos;a été fait : %2</translation>
+        <translation>Ce que %1 contient ne résiste pas à la vérification, et aucun fichier n&apos;a été fait&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 (first seal %2)</source>
@@ -1928,15 +1932,15 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>Nothing new: all of it was published before.</source>
-        <translation>Rien de nouveau : tout était déjà publié.</translation>
+        <translation>Rien de nouveau&#xa0;: tout était déjà publié.</translation>
     </message>
     <message>
         <source>An older copy: the database holds one entry more, and was left as it is.</source>
-        <translation>Une copie plus ancienne : la base de données contient une inscription de plus et a été laissée telle quelle.</translation>
+        <translation>Une copie plus ancienne&#xa0;: la base de données contient une inscription de plus et a été laissée telle quelle.</translation>
     </message>
     <message>
         <source>An older copy: the database holds %1 entries more, and was left as it is.</source>
-        <translation>Une copie plus ancienne : la base de données contient %1 inscriptions de plus et a été laissée telle quelle.</translation>
+        <translation>Une copie plus ancienne&#xa0;: la base de données contient %1 inscriptions de plus et a été laissée telle quelle.</translation>
     </message>
     <message>
         <source>One entry sent.</source>
@@ -2732,10 +2736,6 @@ Réalisé avec&#xa0;:</translation>
     <message>
         <source>the manual, at the page of this station</source>
         <translation>le manuel, à la page de ce poste</translation>
-    </message>
-    <message>
-        <source>what this station is for</source>
-        <translation>à quoi sert ce poste</translation>
     </message>
 </context>
 <context>
@@ -5076,10 +5076,6 @@ trop bas&#xa0;: trop mince</translation>
         <translation>jeu, %1</translation>
     </message>
     <message>
-        <source>&amp;Shells changed in %1</source>
-        <translation>&amp;Coussinets changés en %1</translation>
-    </message>
-    <message>
         <source>No layout</source>
         <translation>Pas d&apos;architecture</translation>
     </message>
@@ -5171,10 +5167,6 @@ trop bas&#xa0;: trop mince</translation>
         <translation>Un demi-coussinet</translation>
     </message>
     <message>
-        <source>Store &amp;shell</source>
-        <translation>Enregistrer le &amp;coussinet</translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation>Nom</translation>
     </message>
@@ -5221,10 +5213,6 @@ trop bas&#xa0;: trop mince</translation>
     <message>
         <source>Shells put in by hand</source>
         <translation>Coussinets mis à la main</translation>
-    </message>
-    <message>
-        <source>Store &amp;fitting</source>
-        <translation>Enregistrer le &amp;montage</translation>
     </message>
     <message>
         <source>main-3</source>
@@ -5837,10 +5825,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
 <context>
     <name>caprail::ClosingTaskPage</name>
     <message>
-        <source>P&amp;hoto…</source>
-        <translation>Ph&amp;oto…</translation>
-    </message>
-    <message>
         <source>Ph&amp;oto…</source>
         <translation>P&amp;hoto…</translation>
     </message>
@@ -6230,10 +6214,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>%1 at %2</source>
         <translation>%1 en %2</translation>
-    </message>
-    <message>
-        <source>(and %1 more).</source>
-        <translation>(et %1 autres).</translation>
     </message>
     <message>
         <source>Decide it, and enter what was done.</source>
@@ -8100,10 +8080,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>non nommé</translation>
     </message>
     <message>
-        <source>The figures of a record in the index cannot be read: read it again.</source>
-        <translation>Les chiffres d&apos;un carnet dans l&apos;index sont illisibles&#xa0;: le relire.</translation>
-    </message>
-    <message>
         <source>The index of the folder is damaged: it is made again.</source>
         <translation>L&apos;index du répertoire est endommagé&#xa0;: il est refait.</translation>
     </message>
@@ -8646,10 +8622,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>A limit of error for the gap is below zero: enter it as a half-width, without sign.</source>
         <translation>Une erreur maximale pour l&apos;interstice est inférieure à zéro&#xa0;: l&apos;entrer comme demi-largeur, sans signe.</translation>
-    </message>
-    <message>
-        <source>feeler leaf%1</source>
-        <translation>lame de jauge d&apos;épaisseur%1</translation>
     </message>
     <message>
         <source>straightedge flatness</source>
@@ -9446,10 +9418,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Its cap likely went down by no more than %1.</source>
         <translation>Son chapeau est sans doute descendu de %1 au plus.</translation>
-    </message>
-    <message>
-        <source>%1 and %2 more are not at their specified value.</source>
-        <translation>%1 et %2 autres ne sont pas à leur valeur prescrite.</translation>
     </message>
     <message>
         <source>%1 is not at its specified value.</source>
@@ -11665,15 +11633,15 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>%1 names no database: give a service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail.</source>
-        <translation>%1 ne nomme aucune base de données : donner un service de ~/.pg_service.conf, ou une URL telle que postgresql://bench@server/caprail.</translation>
+        <translation>%1 ne nomme aucune base de données&#xa0;: donner un service de ~/.pg_service.conf, ou une URL telle que postgresql://bench@server/caprail.</translation>
     </message>
     <message>
         <source>No database is named: give a service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail.</source>
-        <translation>Aucune base de données n&apos;est nommée : donner un service de ~/.pg_service.conf, ou une URL telle que postgresql://bench@server/caprail.</translation>
+        <translation>Aucune base de données n&apos;est nommée&#xa0;: donner un service de ~/.pg_service.conf, ou une URL telle que postgresql://bench@server/caprail.</translation>
     </message>
     <message>
         <source>A password does not belong into the name of a database, which is kept and shown: write it into ~/.pgpass or the service file, readable by you alone.</source>
-        <translation>Un mot de passe n&apos;a pas sa place dans le nom d&apos;une base de données, qui est gardé et affiché : l&apos;écrire dans ~/.pgpass ou dans le fichier des services, lisible par vous seul.</translation>
+        <translation>Un mot de passe n&apos;a pas sa place dans le nom d&apos;une base de données, qui est gardé et affiché&#xa0;: l&apos;écrire dans ~/.pgpass ou dans le fichier des services, lisible par vous seul.</translation>
     </message>
     <message>
         <source>%1 holds a sign that the name of a database cannot have.</source>
@@ -11681,15 +11649,15 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>The database %1 took too long to answer: try again.</source>
-        <translation>La base de données %1 a mis trop longtemps à répondre : réessayer.</translation>
+        <translation>La base de données %1 a mis trop longtemps à répondre&#xa0;: réessayer.</translation>
     </message>
     <message>
         <source>The database %1 was busy with the same records: try again.</source>
-        <translation>La base de données %1 était occupée avec les mêmes carnets : réessayer.</translation>
+        <translation>La base de données %1 était occupée avec les mêmes carnets&#xa0;: réessayer.</translation>
     </message>
     <message>
         <source>The database %1 does not allow this (%2): its keeper gives the right.</source>
-        <translation>La base de données %1 ne le permet pas (%2) : son gardien en donne le droit.</translation>
+        <translation>La base de données %1 ne le permet pas (%2)&#xa0;: son gardien en donne le droit.</translation>
     </message>
     <message>
         <source>The database %1 only lets its records be read, for now or for ever.</source>
@@ -11697,35 +11665,35 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>The database %1 has no room left (%2): its keeper makes room.</source>
-        <translation>La base de données %1 n&apos;a plus de place (%2) : son gardien en fait.</translation>
+        <translation>La base de données %1 n&apos;a plus de place (%2)&#xa0;: son gardien en fait.</translation>
     </message>
     <message>
         <source>The database %1 has no tables for records, or other ones (%2): its keeper makes them.</source>
-        <translation>La base de données %1 n&apos;a pas de tables pour les carnets, ou en a d&apos;autres (%2) : son gardien les fait.</translation>
+        <translation>La base de données %1 n&apos;a pas de tables pour les carnets, ou en a d&apos;autres (%2)&#xa0;: son gardien les fait.</translation>
     </message>
     <message>
         <source>The database %1 refused: %2.</source>
-        <translation>La base de données %1 a refusé : %2.</translation>
+        <translation>La base de données %1 a refusé&#xa0;: %2.</translation>
     </message>
     <message>
         <source>%1 is in use by another program: try again.</source>
-        <translation>%1 est utilisé par un autre programme : réessayer.</translation>
+        <translation>%1 est utilisé par un autre programme&#xa0;: réessayer.</translation>
     </message>
     <message>
         <source>%1 cannot be used for want of memory: close other programs.</source>
-        <translation>%1 ne peut être utilisé faute de mémoire : fermer d&apos;autres programmes.</translation>
+        <translation>%1 ne peut être utilisé faute de mémoire&#xa0;: fermer d&apos;autres programmes.</translation>
     </message>
     <message>
         <source>%1 may not be written: check its rights.</source>
-        <translation>%1 ne peut être écrit : vérifier ses droits.</translation>
+        <translation>%1 ne peut être écrit&#xa0;: vérifier ses droits.</translation>
     </message>
     <message>
         <source>%1 cannot be opened, read or written: check its disk and its rights.</source>
-        <translation>%1 ne peut être ouvert, lu ou écrit : vérifier son disque et ses droits.</translation>
+        <translation>%1 ne peut être ouvert, lu ou écrit&#xa0;: vérifier son disque et ses droits.</translation>
     </message>
     <message>
         <source>%1 cannot be written, since the disk is full: make room.</source>
-        <translation>%1 ne peut être écrit, car le disque est plein : faire de la place.</translation>
+        <translation>%1 ne peut être écrit, car le disque est plein&#xa0;: faire de la place.</translation>
     </message>
     <message>
         <source>%1 is damaged.</source>
@@ -11733,19 +11701,19 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>%1 cannot be used: %2.</source>
-        <translation>%1 ne peut être utilisé : %2.</translation>
+        <translation>%1 ne peut être utilisé&#xa0;: %2.</translation>
     </message>
     <message>
         <source>The database %1 lets nobody in like this: %2.</source>
-        <translation>La base de données %1 ne laisse entrer personne ainsi : %2.</translation>
+        <translation>La base de données %1 ne laisse entrer personne ainsi&#xa0;: %2.</translation>
     </message>
     <message>
         <source>This computer cannot speak with PostgreSQL: install the Debian package libqt6sql6-psql.</source>
-        <translation>Cet ordinateur ne peut parler avec PostgreSQL : installer le paquet Debian libqt6sql6-psql.</translation>
+        <translation>Cet ordinateur ne peut parler avec PostgreSQL&#xa0;: installer le paquet Debian libqt6sql6-psql.</translation>
     </message>
     <message>
         <source>This computer cannot keep an index: install the Debian package libqt6sql6-sqlite.</source>
-        <translation>Cet ordinateur ne peut tenir d&apos;index : installer le paquet Debian libqt6sql6-sqlite.</translation>
+        <translation>Cet ordinateur ne peut tenir d&apos;index&#xa0;: installer le paquet Debian libqt6sql6-sqlite.</translation>
     </message>
     <message>
         <source>The list of records holds a row that no program of this version wrote.</source>
@@ -11753,7 +11721,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>A folder for what is fetched cannot be made: %1.</source>
-        <translation>Un répertoire pour ce qui est rapatrié ne peut être créé : %1.</translation>
+        <translation>Un répertoire pour ce qui est rapatrié ne peut être créé&#xa0;: %1.</translation>
     </message>
     <message>
         <source>An entry is empty.</source>
@@ -11761,23 +11729,23 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>%1 exists already: choose another name.</source>
-        <translation>%1 existe déjà : choisir un autre nom.</translation>
+        <translation>%1 existe déjà&#xa0;: choisir un autre nom.</translation>
     </message>
     <message>
         <source>%1: the bytes of the photo or file %2 do not fit their hash.</source>
-        <translation>%1 : les octets de la photo ou du fichier %2 ne correspondent pas à leur empreinte.</translation>
+        <translation>%1&#xa0;: les octets de la photo ou du fichier %2 ne correspondent pas à leur empreinte.</translation>
     </message>
     <message>
         <source>%1: the seal of entry %2 does not fit: it, or the one before it, was altered after it was sealed.</source>
-        <translation>%1 : le sceau de l&apos;inscription %2 ne correspond pas : elle, ou la précédente, a été modifiée après avoir été scellée.</translation>
+        <translation>%1&#xa0;: le sceau de l&apos;inscription %2 ne correspond pas&#xa0;: elle, ou la précédente, a été modifiée après avoir été scellée.</translation>
     </message>
     <message>
         <source>The database %1 holds no record with the seal or serial number “%2”.</source>
-        <translation>La base de données %1 ne contient aucun carnet de sceau ou de numéro de série « %2 ».</translation>
+        <translation>La base de données %1 ne contient aucun carnet de sceau ou de numéro de série «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
         <source>Several records of %1 are meant by “%2”: name one by its first seal: %3.</source>
-        <translation>« %2 » désigne plusieurs carnets de %1 : en nommer un par son premier sceau : %3.</translation>
+        <translation>«&#xa0;%2&#xa0;» désigne plusieurs carnets de %1&#xa0;: en nommer un par son premier sceau&#xa0;: %3.</translation>
     </message>
     <message>
         <source>The database %1 holds no record with this first seal.</source>
@@ -11785,31 +11753,31 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>The database %1 holds %2 entries of this record where it should hold %3, or they end in another seal: rows were removed or altered there.</source>
-        <translation>La base de données %1 contient %2 inscriptions de ce carnet alors qu&apos;elle devrait en contenir %3, ou elles finissent par un autre sceau : des lignes y ont été ôtées ou modifiées.</translation>
+        <translation>La base de données %1 contient %2 inscriptions de ce carnet alors qu&apos;elle devrait en contenir %3, ou elles finissent par un autre sceau&#xa0;: des lignes y ont été ôtées ou modifiées.</translation>
     </message>
     <message>
         <source>The database %1 has entry %2 of this record where entry %3 must be, or its seal is another: rows were removed or altered there.</source>
-        <translation>La base de données %1 a l&apos;inscription %2 de ce carnet là où doit être l&apos;inscription %3, ou son sceau est un autre : des lignes y ont été ôtées ou modifiées.</translation>
+        <translation>La base de données %1 a l&apos;inscription %2 de ce carnet là où doit être l&apos;inscription %3, ou son sceau est un autre&#xa0;: des lignes y ont été ôtées ou modifiées.</translation>
     </message>
     <message>
         <source>Fetching was stopped: nothing was made.</source>
-        <translation>Le rapatriement a été arrêté : rien n&apos;a été fait.</translation>
+        <translation>Le rapatriement a été arrêté&#xa0;: rien n&apos;a été fait.</translation>
     </message>
     <message>
         <source>A record is named by its first seal, 64 hexadecimal digits, but “%1” is not.</source>
-        <translation>Un carnet est nommé par son premier sceau, 64 chiffres hexadécimaux, mais « %1 » n&apos;en est pas un.</translation>
+        <translation>Un carnet est nommé par son premier sceau, 64 chiffres hexadécimaux, mais «&#xa0;%1&#xa0;» n&apos;en est pas un.</translation>
     </message>
     <message>
         <source>Publishing was stopped: nothing of this record was stored.</source>
-        <translation>La publication a été arrêtée : rien de ce carnet n&apos;a été enregistré.</translation>
+        <translation>La publication a été arrêtée&#xa0;: rien de ce carnet n&apos;a été enregistré.</translation>
     </message>
     <message>
         <source>its history is not the one that %1 holds of the same record: they differ from entry %2 on. Nothing of it was stored; fetch the other one and compare the two.</source>
-        <translation>son histoire n&apos;est pas celle que %1 contient du même carnet : elles diffèrent à partir de l&apos;inscription %2. Rien n&apos;en a été enregistré ; rapatrier l&apos;autre et comparer les deux.</translation>
+        <translation>son histoire n&apos;est pas celle que %1 contient du même carnet&#xa0;: elles diffèrent à partir de l&apos;inscription %2. Rien n&apos;en a été enregistré&#xa0;; rapatrier l&apos;autre et comparer les deux.</translation>
     </message>
     <message>
         <source>%1 holds no entry yet: there is nothing to publish.</source>
-        <translation>%1 ne contient encore aucune inscription : il n&apos;y a rien à publier.</translation>
+        <translation>%1 ne contient encore aucune inscription&#xa0;: il n&apos;y a rien à publier.</translation>
     </message>
     <message>
         <source>never</source>
@@ -11829,31 +11797,31 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>The database %1 does not keep this record: try again.</source>
-        <translation>La base de données %1 ne garde pas ce carnet : réessayer.</translation>
+        <translation>La base de données %1 ne garde pas ce carnet&#xa0;: réessayer.</translation>
     </message>
     <message>
         <source>The database %1 is of a newer version of this program: bring this one up to date.</source>
-        <translation>La base de données %1 est d&apos;une version plus récente de ce programme : mettre celui-ci à jour.</translation>
+        <translation>La base de données %1 est d&apos;une version plus récente de ce programme&#xa0;: mettre celui-ci à jour.</translation>
     </message>
     <message>
         <source>The tables of the database %1 were made by another edition of this program (%2): use that one.</source>
-        <translation>Les tables de la base de données %1 ont été faites par une autre édition de ce programme (%2) : utiliser celle-là.</translation>
+        <translation>Les tables de la base de données %1 ont été faites par une autre édition de ce programme (%2)&#xa0;: utiliser celle-là.</translation>
     </message>
     <message>
         <source>The server of %1 is older than PostgreSQL 14: use a newer one.</source>
-        <translation>Le serveur de %1 est antérieur à PostgreSQL 14 : en utiliser un plus récent.</translation>
+        <translation>Le serveur de %1 est antérieur à PostgreSQL 14&#xa0;: en utiliser un plus récent.</translation>
     </message>
     <message>
         <source>The database %1 keeps texts in %2, which cannot hold every name: make one in UTF8.</source>
-        <translation>La base de données %1 garde les textes en %2, qui ne peut contenir tous les noms : en faire une en UTF8.</translation>
+        <translation>La base de données %1 garde les textes en %2, qui ne peut contenir tous les noms&#xa0;: en faire une en UTF8.</translation>
     </message>
     <message>
         <source>The database %1 has no tables for records: its keeper makes them with “caprail database make”.</source>
-        <translation>La base de données %1 n&apos;a pas de tables pour les carnets : son gardien les fait avec « caprail database make ».</translation>
+        <translation>La base de données %1 n&apos;a pas de tables pour les carnets&#xa0;: son gardien les fait avec «&#xa0;caprail database make&#xa0;».</translation>
     </message>
     <message>
         <source>The database %1 is of an older version of this program: its keeper brings it up to date with “caprail database make”.</source>
-        <translation>La base de données %1 est d&apos;une version plus ancienne de ce programme : son gardien la met à jour avec « caprail database make ».</translation>
+        <translation>La base de données %1 est d&apos;une version plus ancienne de ce programme&#xa0;: son gardien la met à jour avec «&#xa0;caprail database make&#xa0;».</translation>
     </message>
     <message>
         <source>%2 and another one are not at their specified value.</source>
@@ -11894,6 +11862,123 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>feeler leaf %1</source>
         <translation>lame de jauge %1</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::DatabaseModel</name>
+    <message>
+        <source>reading…</source>
+        <translation>lecture…</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::DatabaseNotice</name>
+    <message>
+        <source>Try &amp;again</source>
+        <translation>&amp;Réessayer</translation>
+    </message>
+    <message>
+        <source>Waiting for %1…</source>
+        <translation>En attente de %1…</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::DatabaseWindow</name>
+    <message>
+        <source>&amp;Database…</source>
+        <translation>&amp;Base de données…</translation>
+    </message>
+    <message>
+        <source>Shop&apos;s database — Caprail</source>
+        <translation>Base de données de l&apos;atelier — Caprail</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Carnets</translation>
+    </message>
+    <message>
+        <source>&amp;Shop</source>
+        <translation>&amp;Atelier</translation>
+    </message>
+    <message>
+        <source>Fetch and open the &amp;record…</source>
+        <translation>Rapatrier et &amp;ouvrir le carnet…</translation>
+    </message>
+    <message>
+        <source>Open a &amp;database…</source>
+        <translation>Ouvrir une &amp;base de données…</translation>
+    </message>
+    <message>
+        <source>Open a &amp;folder…</source>
+        <translation>Ouvrir un &amp;répertoire…</translation>
+    </message>
+    <message>
+        <source>&amp;Look again</source>
+        <translation>Regarder de n&amp;ouveau</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>Rec&amp;hercher</translation>
+    </message>
+    <message>
+        <source>Compare &amp;engines…</source>
+        <translation>Comparer les &amp;moteurs…</translation>
+    </message>
+    <message>
+        <source>Save the list as a &amp;table (CSV)…</source>
+        <translation>Enregistrer la liste en &amp;tableau (CSV)…</translation>
+    </message>
+    <message>
+        <source>Close &amp;window</source>
+        <translation>Fermer &amp;la fenêtre</translation>
+    </message>
+    <message>
+        <source>A shop&apos;s database</source>
+        <translation>Base de données d&apos;un atelier</translation>
+    </message>
+    <message>
+        <source>A service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail. A password belongs into ~/.pgpass or the service file.</source>
+        <translation>Un service de ~/.pg_service.conf, ou une URL telle que postgresql://bench@server/caprail. Un mot de passe a sa place dans ~/.pgpass ou le fichier des services.</translation>
+    </message>
+    <message>
+        <source>Choose the database that the records are in.</source>
+        <translation>Choisir la base de données où sont les carnets.</translation>
+    </message>
+    <message>
+        <source>Counting the records…</source>
+        <translation>Comptage des carnets…</translation>
+    </message>
+    <message>
+        <source>Records: %1</source>
+        <translation>Carnets&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Records: %1 of %2</source>
+        <translation>Carnets&#xa0;: %1 sur %2</translation>
+    </message>
+    <message>
+        <source>Where the fetched record is to lie</source>
+        <translation>Où placer le carnet rapatrié</translation>
+    </message>
+    <message>
+        <source>Build records (*.caprail)</source>
+        <translation>Carnets de montage (*.caprail)</translation>
+    </message>
+    <message>
+        <source>Fetching the record…</source>
+        <translation>Rapatriement du carnet…</translation>
+    </message>
+    <message>
+        <source>Caprail</source>
+        <translation>Caprail</translation>
+    </message>
+    <message>
+        <source>The list as a table</source>
+        <translation>La liste en tableau</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tableaux (*.csv)</translation>
     </message>
 </context>
 <context>
@@ -12205,10 +12290,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>Le moteur</translation>
     </message>
     <message>
-        <source>Store &amp;engine</source>
-        <translation>Enregistrer le &amp;moteur</translation>
-    </message>
-    <message>
         <source>Its bottom end</source>
         <translation>Son bas moteur</translation>
     </message>
@@ -12475,10 +12556,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>Pièces</translation>
     </message>
     <message>
-        <source>Store &amp;part</source>
-        <translation>Enregist&amp;rer la pièce</translation>
-    </message>
-    <message>
         <source>Photo of its number…</source>
         <translation>Photo de son numéro…</translation>
     </message>
@@ -12580,10 +12657,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>A person</source>
         <translation>Une personne</translation>
-    </message>
-    <message>
-        <source>Store &amp;person</source>
-        <translation>Enregistrer la pe&amp;rsonne</translation>
     </message>
     <message>
         <source>assembler</source>
@@ -12946,10 +13019,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
 <context>
     <name>caprail::FastenersGroupParts</name>
     <message>
-        <source>S&amp;plit off places</source>
-        <translation>&amp;Scinder des endroits</translation>
-    </message>
-    <message>
         <source>&amp;Join back</source>
         <translation>&amp;Rejoindre</translation>
     </message>
@@ -13059,10 +13128,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>A group</source>
         <translation>Un groupe</translation>
-    </message>
-    <message>
-        <source>Store &amp;group</source>
-        <translation>Enregistrer le &amp;groupe</translation>
     </message>
     <message>
         <source>Set the sequence on the &amp;diagram</source>
@@ -13289,10 +13354,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
 </context>
 <context>
     <name>caprail::FastenersVerify</name>
-    <message>
-        <source>&amp;Held</source>
-        <translation>Tie&amp;nt</translation>
-    </message>
     <message>
         <source>What moved in this round, and what it made stale</source>
         <translation>Ce qui a bougé dans cette tournée, et ce que cela a périmé</translation>
@@ -13698,10 +13759,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>&amp;Begin the study</source>
         <translation>&amp;Commencer l&apos;étude</translation>
-    </message>
-    <message>
-        <source>&amp;Propose from the kit</source>
-        <translation>P&amp;roposer depuis l&apos;assortiment</translation>
     </message>
     <message>
         <source>Whose feel is tried</source>
@@ -14133,14 +14190,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>built: %1</source>
         <translation>montée&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>Un&amp;pin</source>
-        <translation>&amp;Libérer</translation>
-    </message>
-    <message>
-        <source>&amp;Pin</source>
-        <translation>Fi&amp;ger</translation>
     </message>
     <message>
         <source>The plan keeps a pinned stack as it is and plans the rest around it.</source>
@@ -14653,10 +14702,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>largest angle</source>
         <translation>plus grand angle</translation>
-    </message>
-    <message>
-        <source>&amp;Print…</source>
-        <translation>Imp&amp;rimer…</translation>
     </message>
     <message>
         <source>E&amp;xport…</source>
@@ -15847,7 +15892,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>A service of ~/.pg_service.conf, or an address without a password: Shop ▸ Publish.</source>
-        <translation>Un service de ~/.pg_service.conf, ou une adresse sans mot de passe : Atelier ▸ Publier.</translation>
+        <translation>Un service de ~/.pg_service.conf, ou une adresse sans mot de passe&#xa0;: Atelier ▸ Publier.</translation>
     </message>
     <message>
         <source>S&amp;hop&apos;s database</source>
@@ -15860,6 +15905,96 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     <message>
         <source>P&amp;ublish by itself</source>
         <translation>P&amp;ublier de soi-même</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::PublishDialog</name>
+    <message>
+        <source>Publish</source>
+        <translation>Publier</translation>
+    </message>
+    <message>
+        <source>shop, or postgresql://bench@server/caprail</source>
+        <translation>atelier, ou postgresql://bench@server/caprail</translation>
+    </message>
+    <message>
+        <source>Records that were added to on this computer are sent by themselves.</source>
+        <translation>Les carnets complétés sur cet ordinateur sont envoyés d&apos;eux-mêmes.</translation>
+    </message>
+    <message>
+        <source>this record, %1</source>
+        <translation>ce carnet, %1</translation>
+    </message>
+    <message>
+        <source>&amp;Folder…</source>
+        <translation>&amp;Répertoire…</translation>
+    </message>
+    <message>
+        <source>&amp;Database</source>
+        <translation>&amp;Base de données</translation>
+    </message>
+    <message>
+        <source>A service of ~/.pg_service.conf, or an address. A password belongs into ~/.pgpass or the service file.</source>
+        <translation>Un service de ~/.pg_service.conf, ou une adresse. Un mot de passe a sa place dans ~/.pgpass ou le fichier des services.</translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation>&amp;Quoi</translation>
+    </message>
+    <message>
+        <source>Publish by &amp;itself</source>
+        <translation>Publier de &amp;soi-même</translation>
+    </message>
+    <message>
+        <source>How much of the record is sent</source>
+        <translation>Quelle part du carnet est envoyée</translation>
+    </message>
+    <message>
+        <source>What came of each record</source>
+        <translation>Ce qu&apos;il est advenu de chaque carnet</translation>
+    </message>
+    <message>
+        <source>&amp;Publish</source>
+        <translation>&amp;Publier</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Arrêter</translation>
+    </message>
+    <message>
+        <source>the records of %1</source>
+        <translation>les carnets de %1</translation>
+    </message>
+    <message>
+        <source>Folder of records</source>
+        <translation>Répertoire de carnets</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::Publisher</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Name the shop&apos;s database first.</source>
+        <translation>Nommer d&apos;abord la base de données de l&apos;atelier.</translation>
+    </message>
+    <message>
+        <source>Publishing %1 (%2 of %3)</source>
+        <translation>Publication de %1 (%2 sur %3)</translation>
+    </message>
+    <message>
+        <source>Publishing waits for the database; tried again at %1</source>
+        <translation>La publication attend la base de données&#xa0;; nouvel essai à %1</translation>
+    </message>
+    <message>
+        <source>%1 record could not be published</source>
+        <translation>%1 carnet n&apos;a pu être publié</translation>
+    </message>
+    <message>
+        <source>%1 records could not be published</source>
+        <translation>%1 carnets n&apos;ont pu être publiés</translation>
     </message>
 </context>
 <context>
@@ -16484,10 +16619,6 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
 <context>
     <name>caprail::TrialFitStation</name>
     <message>
-        <source>&amp;Pass</source>
-        <translation>&amp;Conforme</translation>
-    </message>
-    <message>
         <source>Fai&amp;l</source>
         <translation>&amp;Non conforme</translation>
     </message>
@@ -16585,213 +16716,6 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     <message>
         <source>on the %1</source>
         <translation>côté %1</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::DatabaseModel</name>
-    <message>
-        <source>reading…</source>
-        <translation>lecture…</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::DatabaseNotice</name>
-    <message>
-        <source>Try &amp;again</source>
-        <translation>&amp;Réessayer</translation>
-    </message>
-    <message>
-        <source>Waiting for %1…</source>
-        <translation>En attente de %1…</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::DatabaseWindow</name>
-    <message>
-        <source>&amp;Database…</source>
-        <translation>&amp;Base de données…</translation>
-    </message>
-    <message>
-        <source>Shop&apos;s database — Caprail</source>
-        <translation>Base de données de l&apos;atelier — Caprail</translation>
-    </message>
-    <message>
-        <source>Records</source>
-        <translation>Carnets</translation>
-    </message>
-    <message>
-        <source>&amp;Shop</source>
-        <translation>&amp;Atelier</translation>
-    </message>
-    <message>
-        <source>Fetch and open the &amp;record…</source>
-        <translation>Rapatrier et &amp;ouvrir le carnet…</translation>
-    </message>
-    <message>
-        <source>Open a &amp;database…</source>
-        <translation>Ouvrir une &amp;base de données…</translation>
-    </message>
-    <message>
-        <source>Open a &amp;folder…</source>
-        <translation>Ouvrir un &amp;répertoire…</translation>
-    </message>
-    <message>
-        <source>&amp;Look again</source>
-        <translation>Regarder de n&amp;ouveau</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>Rec&amp;hercher</translation>
-    </message>
-    <message>
-        <source>Compare &amp;engines…</source>
-        <translation>Comparer les &amp;moteurs…</translation>
-    </message>
-    <message>
-        <source>Save the list as a &amp;table (CSV)…</source>
-        <translation>Enregistrer la liste en &amp;tableau (CSV)…</translation>
-    </message>
-    <message>
-        <source>Close &amp;window</source>
-        <translation>Fermer &amp;la fenêtre</translation>
-    </message>
-    <message>
-        <source>A shop&apos;s database</source>
-        <translation>Base de données d&apos;un atelier</translation>
-    </message>
-    <message>
-        <source>A service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail. A password belongs into ~/.pgpass or the service file.</source>
-        <translation>Un service de ~/.pg_service.conf, ou une URL telle que postgresql://bench@server/caprail. Un mot de passe a sa place dans ~/.pgpass ou le fichier des services.</translation>
-    </message>
-    <message>
-        <source>Choose the database that the records are in.</source>
-        <translation>Choisir la base de données où sont les carnets.</translation>
-    </message>
-    <message>
-        <source>Counting the records…</source>
-        <translation>Comptage des carnets…</translation>
-    </message>
-    <message>
-        <source>Records: %1</source>
-        <translation>Carnets : %1</translation>
-    </message>
-    <message>
-        <source>Records: %1 of %2</source>
-        <translation>Carnets : %1 sur %2</translation>
-    </message>
-    <message>
-        <source>Where the fetched record is to lie</source>
-        <translation>Où placer le carnet rapatrié</translation>
-    </message>
-    <message>
-        <source>Build records (*.caprail)</source>
-        <translation>Carnets de montage (*.caprail)</translation>
-    </message>
-    <message>
-        <source>Fetching the record…</source>
-        <translation>Rapatriement du carnet…</translation>
-    </message>
-    <message>
-        <source>Caprail</source>
-        <translation>Caprail</translation>
-    </message>
-    <message>
-        <source>The list as a table</source>
-        <translation>La liste en tableau</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tableaux (*.csv)</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::PublishDialog</name>
-    <message>
-        <source>Publish</source>
-        <translation>Publier</translation>
-    </message>
-    <message>
-        <source>shop, or postgresql://bench@server/caprail</source>
-        <translation>atelier, ou postgresql://bench@server/caprail</translation>
-    </message>
-    <message>
-        <source>Records that were added to on this computer are sent by themselves.</source>
-        <translation>Les carnets complétés sur cet ordinateur sont envoyés d&apos;eux-mêmes.</translation>
-    </message>
-    <message>
-        <source>this record, %1</source>
-        <translation>ce carnet, %1</translation>
-    </message>
-    <message>
-        <source>&amp;Folder…</source>
-        <translation>&amp;Répertoire…</translation>
-    </message>
-    <message>
-        <source>&amp;Database</source>
-        <translation>&amp;Base de données</translation>
-    </message>
-    <message>
-        <source>A service of ~/.pg_service.conf, or an address. A password belongs into ~/.pgpass or the service file.</source>
-        <translation>Un service de ~/.pg_service.conf, ou une adresse. Un mot de passe a sa place dans ~/.pgpass ou le fichier des services.</translation>
-    </message>
-    <message>
-        <source>&amp;What</source>
-        <translation>&amp;Quoi</translation>
-    </message>
-    <message>
-        <source>Publish by &amp;itself</source>
-        <translation>Publier de &amp;soi-même</translation>
-    </message>
-    <message>
-        <source>How much of the record is sent</source>
-        <translation>Quelle part du carnet est envoyée</translation>
-    </message>
-    <message>
-        <source>What came of each record</source>
-        <translation>Ce qu&apos;il est advenu de chaque carnet</translation>
-    </message>
-    <message>
-        <source>&amp;Publish</source>
-        <translation>&amp;Publier</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>&amp;Arrêter</translation>
-    </message>
-    <message>
-        <source>the records of %1</source>
-        <translation>les carnets de %1</translation>
-    </message>
-    <message>
-        <source>Folder of records</source>
-        <translation>Répertoire de carnets</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::Publisher</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1&#xa0;: %2</translation>
-    </message>
-    <message>
-        <source>Name the shop&apos;s database first.</source>
-        <translation>Nommer d&apos;abord la base de données de l&apos;atelier.</translation>
-    </message>
-    <message>
-        <source>Publishing %1 (%2 of %3)</source>
-        <translation>Publication de %1 (%2 sur %3)</translation>
-    </message>
-    <message>
-        <source>Publishing waits for the database; tried again at %1</source>
-        <translation>La publication attend la base de données ; nouvel essai à %1</translation>
-    </message>
-    <message>
-        <source>%1 record could not be published</source>
-        <translation>%1 carnet n&apos;a pu être publié</translation>
-    </message>
-    <message>
-        <source>%1 records could not be published</source>
-        <translation>%1 carnets n&apos;ont pu être publiés</translation>
     </message>
 </context>
 </TS>
