@@ -11631,8 +11631,8 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>&amp;Réessayer</translation>
     </message>
     <message>
-        <source>Save a copy &amp;elsewhere…</source>
-        <translation>Enregistrer une copie &amp;ailleurs…</translation>
+        <source>Save a copy else&amp;where…</source>
+        <translation>Enregistrer &amp;une copie ailleurs…</translation>
     </message>
     <message>
         <source>&amp;Understood</source>
@@ -11667,8 +11667,8 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>Enregistré sans certaines photos</translation>
     </message>
     <message>
-        <source>Take it o&amp;ver…</source>
-        <translation>Re&amp;prendre…</translation>
+        <source>Ta&amp;ke it over…</source>
+        <translation>Repre&amp;ndre…</translation>
     </message>
     <message>
         <source>Take the record over</source>
