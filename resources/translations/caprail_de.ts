@@ -11989,10 +11989,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>&amp;Try again</source>
-        <translation>&amp;Noch einmal versuchen</translation>
+        <translation>Noch einmal vers&amp;uchen</translation>
     </message>
     <message>
-        <source>Save a copy &amp;elsewhere…</source>
+        <source>Save a copy else&amp;where…</source>
         <translation>Eine &amp;Kopie anderswo speichern…</translation>
     </message>
     <message>
@@ -12028,7 +12028,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Ohne einige Fotos gespeichert</translation>
     </message>
     <message>
-        <source>Take it o&amp;ver…</source>
+        <source>Ta&amp;ke it over…</source>
         <translation>Über&amp;nehmen…</translation>
     </message>
     <message>

@@ -2737,6 +2737,10 @@ Réalisé avec&#xa0;:</translation>
         <source>the manual, at the page of this station</source>
         <translation>le manuel, à la page de ce poste</translation>
     </message>
+    <message>
+        <source>what this station is for</source>
+        <translation>à quoi sert ce poste</translation>
+    </message>
 </context>
 <context>
     <name>Photos</name>
@@ -11863,6 +11867,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <source>feeler leaf %1</source>
         <translation>lame de jauge %1</translation>
     </message>
+    <message>
+        <source>The figures of a record in the index cannot be read: read it again.</source>
+        <translation>Les chiffres d&apos;un carnet dans l&apos;index sont illisibles&#xa0;: le relire.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DatabaseModel</name>
@@ -12038,6 +12046,14 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Where it is open now nothing more can be entered then, and what is typed there and not stored is lost. Take it over only when nobody works there. Take it over?</source>
         <translation>Là où il est ouvert maintenant, plus rien ne pourra être inscrit, et ce qui y est tapé sans être enregistré est perdu. Ne le reprendre que si personne n&apos;y travaille. Le reprendre&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Save a copy else&amp;where…</source>
+        <translation>Enregistrer &amp;une copie ailleurs…</translation>
+    </message>
+    <message>
+        <source>Ta&amp;ke it over…</source>
+        <translation>Repre&amp;ndre…</translation>
     </message>
 </context>
 <context>

@@ -81,7 +81,7 @@ TEST_F(Database, holds_the_whole_record_or_nothing_of_it_however_often_its_progr
     for (int i = 0; i < kills; ++i) {
         ::caprail::samples::runUntilKilled(
             {CAPRAIL_PROGRAM, "publish", record.toStdString(), "--to", service("bench_1")},
-            std::chrono::microseconds(20'000 + random() % 250'000));
+            std::chrono::microseconds(20'000 + random() % 700'000));
         auto keeper = as("postgres");
         const auto entries = keeper.integer("SELECT count(*) FROM entry");
         const auto listed = keeper.integer("SELECT count(*) FROM listing");
