@@ -51,6 +51,11 @@ ChartText fillAcrossChart(QCustomPlot& plot, const AcrossPicture& picture, const
     const auto ticks = QSharedPointer<QCPAxisTickerText>::create();
     double lowest = std::numeric_limits<double>::max();
     double highest = std::numeric_limits<double>::lowest();
+    if (band) { // first, so that no value lies under it
+        lowest = shown(band->lo(), units);
+        highest = shown(band->hi(), units);
+        drawBand(plot, *band, 0.4, static_cast<double>(spreads.size()) + 0.6, units, look);
+    }
     std::size_t at = 0;
     for (std::size_t place = 0; place < spreads.size(); ++place) {
         const AcrossSpread& spread = spreads[place];
@@ -75,11 +80,6 @@ ChartText fillAcrossChart(QCustomPlot& plot, const AcrossPicture& picture, const
                         textOf(format(value.value, units)), value.build, stateWord(value.state)),
                  0});
         }
-    }
-    if (band) {
-        lowest = std::min(lowest, shown(band->lo(), units));
-        highest = std::max(highest, shown(band->hi(), units));
-        drawBand(plot, *band, 0.4, static_cast<double>(spreads.size()) + 0.6, units, look);
     }
     plot.xAxis->setTicker(ticks);
     plot.xAxis->setTickLabelRotation(spreads.size() > 12 ? 60 : 0);

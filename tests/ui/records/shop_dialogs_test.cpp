@@ -248,6 +248,8 @@ TEST_F(ShopDialogs, compare_engines_by_counts_and_ranges) {
         picture(window, QStringLiteral("shop-across-") + (look == LookChoice::dark ? "dark" : "light"));
         EXPECT_LE(window.minimumSizeHint().width(), 1280);
         EXPECT_THAT(chart->accessibleDescription().toStdString(), HasSubstr("values at 3 places"));
+        EXPECT_NE(qobject_cast<QCPItemRect*>(chart->layer("main")->children().front()), nullptr)
+            << "no value lies under the band";
         for (auto* box : window.findChildren<QComboBox*>()) {
             EXPECT_FALSE(box->accessibleName().isEmpty());
             if (box->accessibleName() == "Which records") {
