@@ -47,6 +47,13 @@ function(caprail_test name)
     set(labels LABELS sanitized)
     add_dependencies(sanitized ${name})
   endif()
-  gtest_discover_tests(${name} DISCOVERY_TIMEOUT 60 PROPERTIES
-                       ENVIRONMENT "QT_QPA_PLATFORM=offscreen;${ARG_ENVIRONMENT}" TIMEOUT 300 ${labels} ${ARG_PROPERTIES})
+  # gtest_discover_tests parts a list in a property and takes its second member for the name of another property (CMake
+  # 3.25), so the one variable that a test may ask for has a property of its own.
+  set(more)
+  if(ARG_ENVIRONMENT)
+    string(REGEX REPLACE "^([^=]+)=" "\\1=set:" variable "${ARG_ENVIRONMENT}")
+    set(more ENVIRONMENT_MODIFICATION "${variable}")
+  endif()
+  gtest_discover_tests(${name} DISCOVERY_TIMEOUT 60 PROPERTIES ENVIRONMENT QT_QPA_PLATFORM=offscreen ${more} TIMEOUT 300
+                       ${labels} ${ARG_PROPERTIES})
 endfunction()
