@@ -124,9 +124,10 @@ int main(int argc, char** argv) {
     if (isBusService) {
         const auto ended = caprail::runBusService();
         return ended ? *ended
-                     : caprail::verbs::complain(caprail::unusable,
-                                                QStringLiteral("the desktop's calls cannot be answered: there is no session "
-                                                               "bus, or another Caprail answers them."));
+                     : caprail::verbs::complain(
+                           caprail::unusable,
+                           QStringLiteral("the desktop's calls cannot be answered: there is no session "
+                                          "bus, or another Caprail answers them."));
     }
     if (isNewRecord) {
         return caprail::runNewRecord();

@@ -141,11 +141,11 @@ struct DeviationWords {
     }
     std::string operator()(const RulesChanged& d) const {
         const std::string what = d.from && d.to ? describeRuleChanges(*d.from, *d.to, units) : std::string();
-        return because(what.empty()
-                           ? Core::say("The rules of judging were changed after the reading of entry %1", d.afterReading)
-                           : Core::say("The rules of judging were changed after the reading of entry %1 (%2)",
-                                       d.afterReading, what),
-                       d.to ? d.to->why : Rare<std::string>());
+        return because(
+            what.empty() ? Core::say("The rules of judging were changed after the reading of entry %1", d.afterReading)
+                         : Core::say("The rules of judging were changed after the reading of entry %1 (%2)",
+                                     d.afterReading, what),
+            d.to ? d.to->why : Rare<std::string>());
     }
     std::string operator()(const AcceptedAgain& d) const {
         return Core::say("“%1” was accepted again after a change: %2.", d.check, d.why);
@@ -167,8 +167,8 @@ struct DeviationWords {
         return because(words, d.to->why);
     }
     std::string operator()(const OwnCheckChanged& d) const {
-        return because(
-            Core::say("What the check “%1” asks was changed after its answer of entry %2", d.words, d.after), d.why);
+        return because(Core::say("What the check “%1” asks was changed after its answer of entry %2", d.words, d.after),
+                       d.why);
     }
     std::string operator()(const PartReplaced& d) const {
         const std::string part = d.place.empty() ? shown(d.part) : shown(d.part) + ", " + visibly(d.place);
@@ -181,7 +181,8 @@ struct DeviationWords {
     }
     std::string operator()(const ShellsExchanged& d) const {
         return because(
-            Core::say("Other shells were fitted in %1 after the reading of entry %2", describe(d.journal), d.after), d.why);
+            Core::say("Other shells were fitted in %1 after the reading of entry %2", describe(d.journal), d.after),
+            d.why);
     }
     std::string operator()(const FastenerLetOff& d) const {
         return because(Core::say("Loosened after entry %1 rested on it: %2", d.after, describe(d.fastener)), d.why);

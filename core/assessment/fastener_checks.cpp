@@ -71,12 +71,12 @@ void groupCheck(const Assessing& a, FastenerKind kind) {
     check.sentence = Core::say("%1 of %2 tightened.", now.done, order.size());
     if (!now.wrong.empty()) {
         check.state = CheckState::out;
-        check.sentence = now.wrong.size() > 1
-                             ? Core::count(now.wrong.size() - 1,
-                                           Core::mark("%2 and another one are not at their specified value."),
-                                           Core::mark("%2 and %1 others are not at their specified value."),
-                                           describe(now.wrong.front()))
-                             : Core::say("%1 is not at its specified value.", describe(now.wrong.front()));
+        check.sentence =
+            now.wrong.size() > 1
+                ? Core::count(now.wrong.size() - 1, Core::mark("%2 and another one are not at their specified value."),
+                              Core::mark("%2 and %1 others are not at their specified value."),
+                              describe(now.wrong.front()))
+                : Core::say("%1 is not at its specified value.", describe(now.wrong.front()));
         check.remedy = Core::say("Tighten it to what is specified, and enter it.");
         check.destination.subject = code(now.wrong.front());
     } else if (now.missing) {

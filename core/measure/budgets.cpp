@@ -161,8 +161,8 @@ Result<UncertaintyBudget> gapBudget(const GapMeasurement& gap) {
     } else {
         for (std::size_t leaf = 1; leaf <= gap.leaves; ++leaf) {
             budget.terms.push_back(
-                limitTerm(gap.leaves == 1 ? Core::say("feeler leaf") : Core::say("feeler leaf %1", leaf), *gap.leafLimit, 1,
-                          Core::say("leaves of %1", gap.leafSet)));
+                limitTerm(gap.leaves == 1 ? Core::say("feeler leaf") : Core::say("feeler leaf %1", leaf),
+                          *gap.leafLimit, 1, Core::say("leaves of %1", gap.leafSet)));
         }
     }
     if (gap.straightedge.empty()) {

@@ -35,18 +35,18 @@ std::string entryWith(const NameField& field, const std::string& text, const std
     std::string json = "{\"kind\":\"" + field.kind + "\",\"person\":\"Mira Solheim\"" + more;
     for (const Column& column : info.columns) {
         json += ",\"" + column.name + "\":";
-        json += column.type == Column::Type::integer                  ? "1"
-                : !column.words.empty()                               ? "\"" + std::string(column.words.front()) + "\""
-                : column.name == field.column                         ? quoted(text)
-                : column.name == "position"                           ? "\"3R\""
-                : column.name == "journal"                            ? "\"main-3\""
-                : column.name == "fastener"                           ? "\"main-3R\""
+        json += column.type == Column::Type::integer ? "1"
+                : !column.words.empty()              ? "\"" + std::string(column.words.front()) + "\""
+                : column.name == field.column        ? quoted(text)
+                : column.name == "position"          ? "\"3R\""
+                : column.name == "journal"           ? "\"main-3\""
+                : column.name == "fastener"          ? "\"main-3R\""
                 : column.name == "calibrated" || column.name == "due" || column.name == "machined_on" ||
-                          column.name == "date" || column.name.starts_with("valid_")
+                        column.name == "date" || column.name.starts_with("valid_")
                     ? "\"2026-02-28\""
-                : column.name == "taken"              ? "\"2026-02-28T14:05:06\""
-                : column.name.starts_with("sha256")                   ? quoted(std::string(64, 'a'))
-                                                                      : "\"x\"";
+                : column.name == "taken"            ? "\"2026-02-28T14:05:06\""
+                : column.name.starts_with("sha256") ? quoted(std::string(64, 'a'))
+                                                    : "\"x\"";
     }
     return json + "}";
 }

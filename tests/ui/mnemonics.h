@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-/// Whether each letter behind Alt leads to one menu, each letter in a menu to one entry, and each on a page to one thing.
+/// Whether each letter behind Alt leads to one menu, each letter in a menu to one entry, and each on a page to one
+/// thing.
 #include <QAbstractButton>
 #include <QKeySequence>
 #include <QLabel>
@@ -55,9 +56,10 @@ inline std::string sharedPageLetters(const MainWindow& window, int& letters) {
         const auto menu = ofMenus.find(letter);
         const auto [other, isFirst] = ofPages.emplace(std::pair(page, letter), text);
         if (menu != ofMenus.end() || !isFirst) {
-            lines += (text + QStringLiteral(" has the letter of ") + (menu != ofMenus.end() ? menu->second : other->second))
-                         .toStdString() +
-                     "\n";
+            lines +=
+                (text + QStringLiteral(" has the letter of ") + (menu != ofMenus.end() ? menu->second : other->second))
+                    .toStdString() +
+                "\n";
         }
     };
     for (const auto* button : window.findChildren<QAbstractButton*>()) {

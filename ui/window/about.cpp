@@ -35,7 +35,8 @@ QStringList libraries() {
             QStringLiteral("GLib " CAPRAIL_GLIB_VERSION ": LGPL-2.1-or-later"),
             QStringLiteral("Speech Dispatcher " CAPRAIL_SPEECH_VERSION " (client): LGPL-2.1-or-later"),
             QStringLiteral("Boost %1 (Math, Multiprecision): BSL-1.0").arg(boost),
-            QStringLiteral("Eigen " CAPRAIL_EIGEN_VERSION ": MPL-2.0"), QStringLiteral("tl::expected: CC0-1.0")};
+            QStringLiteral("Eigen " CAPRAIL_EIGEN_VERSION ": MPL-2.0"),
+            QStringLiteral("tl::expected: CC0-1.0")};
 }
 
 } // namespace

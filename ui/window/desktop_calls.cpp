@@ -33,7 +33,8 @@ template <class Work> void later(Work work) {
 
 } // namespace
 
-DesktopCalls::DesktopCalls(QDBusConnection bus, QObject* object) : QDBusAbstractAdaptor(object), m_bus(std::move(bus)) {}
+DesktopCalls::DesktopCalls(QDBusConnection bus, QObject* object)
+    : QDBusAbstractAdaptor(object), m_bus(std::move(bus)) {}
 
 QDBusConnection DesktopCalls::sessionBus() {
     const QString runtime = qEnvironmentVariable("XDG_RUNTIME_DIR");
@@ -79,8 +80,9 @@ void DesktopCalls::ActivateAction(const QString& name, const QVariantList& /*par
         later(&showLastShop);
     } else {
         call.setDelayedReply(true);
-        m_bus.send(call.createErrorReply(
-            QDBusError::InvalidArgs, QStringLiteral("Caprail has no action “%1”: ask for new-record or shop.").arg(name)));
+        m_bus.send(
+            call.createErrorReply(QDBusError::InvalidArgs,
+                                  QStringLiteral("Caprail has no action “%1”: ask for new-record or shop.").arg(name)));
     }
 }
 

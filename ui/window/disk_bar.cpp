@@ -44,7 +44,8 @@ void colour(Label* label, const QColor& ink) {
 DiskBar::DiskBar(MainWindow& window)
     : QToolBar(tr("Screen and disk"), &window), m_window(window), m_text(new Label(this)), m_waiting(new Label(this)),
       m_again(button(tr("&Try again"), this)), m_elsewhere(button(tr("Save a copy else&where…"), this)),
-      m_hide(button(tr("&Understood"), this)), m_takeOver(button(tr("Ta&ke it over…"), this)), m_timer(new QTimer(this)) {
+      m_hide(button(tr("&Understood"), this)), m_takeOver(button(tr("Ta&ke it over…"), this)),
+      m_timer(new QTimer(this)) {
     setMovable(false);
     setObjectName(QStringLiteral("disk-bar"));
     setContextMenuPolicy(Qt::PreventContextMenu);

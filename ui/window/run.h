@@ -16,8 +16,8 @@ MainWindow* firstWindow(const QStringList& files);
 int runWindows(const QStringList& files);
 /// Opens the start page with the questions for a new record.
 int runNewRecord();
-/// Waits for what the desktop asks over the session's bus (desktop_calls.h), and runs until the last window is closed; ends
-/// after a while if nothing was asked. None: there is no bus, or another program has the name.
+/// Waits for what the desktop asks over the session's bus (desktop_calls.h), and runs until the last window is closed;
+/// ends after a while if nothing was asked. None: there is no bus, or another program has the name.
 std::optional<int> runBusService();
 
 /// The start page in front: the one that is open, or a new one.

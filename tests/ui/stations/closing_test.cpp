@@ -11,13 +11,13 @@
 #include <gmock/gmock.h>
 #include <ledger/history_line.h>
 #include <planview/plan_view.h>
-#include <stations/common/checks_view.h>
 #include <stations/closing/findings.h>
 #include <stations/closing/open_time.h>
 #include <stations/closing/photos.h>
 #include <stations/closing/station.h>
 #include <stations/closing/steps.h>
 #include <stations/closing/task.h>
+#include <stations/common/checks_view.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/optional_field.h>
 #include <stations/common/photo_taken.h>
@@ -389,8 +389,8 @@ QByteArray exifOf(const QByteArray& dateTime) {
 /// A JPEG with a segment (ISO/IEC 10918-1, B.2.4) put in behind its beginning.
 QByteArray withSegment(const QByteArray& jpeg, char marker, const QByteArray& content) {
     const auto length = static_cast<quint16>(content.size() + 2);
-    return jpeg.left(2) + '\xFF' + marker + static_cast<char>(length >> 8) + static_cast<char>(length & 0xFF) + content +
-           jpeg.mid(2);
+    return jpeg.left(2) + '\xFF' + marker + static_cast<char>(length >> 8) + static_cast<char>(length & 0xFF) +
+           content + jpeg.mid(2);
 }
 
 QByteArray plainPhoto(const char* format) {
@@ -435,7 +435,8 @@ TEST(PhotoTaken, is_read_from_every_format_and_never_guessed) {
     const std::string moment = "2026-05-03T09:30:07";
     EXPECT_EQ(taken(png.left(33) + QByteArray("\0\0\0\x40", 4) + "eXIf" + exif + png.mid(33)), moment);
     EXPECT_EQ(taken(QByteArray("RIFF\0\0\0\0WEBPVP8 ", 16) + QByteArray("EXIF\x40\0\0\0", 8) + exif), moment);
-    EXPECT_EQ(taken(QByteArray("\0\0\0\x18", 4) + "ftypheic" + QByteArray(40, '\0') + QByteArray("Exif\0\0", 6) + exif), moment);
+    EXPECT_EQ(taken(QByteArray("\0\0\0\x18", 4) + "ftypheic" + QByteArray(40, '\0') + QByteArray("Exif\0\0", 6) + exif),
+              moment);
     EXPECT_EQ(taken(plainPhoto("JPEG")), "none");
     const auto saying = [](const QByteArray& text) {
         return withSegment(plainPhoto("JPEG"), '\xE1', QByteArray("Exif\0\0", 6) + exifOf(text));
@@ -444,7 +445,8 @@ TEST(PhotoTaken, is_read_from_every_format_and_never_guessed) {
     EXPECT_EQ(taken(saying("    :  :     :  :  ")), "none");
     EXPECT_EQ(taken(saying("2026:05:03 09:30:0")), "none");
     for (qsizetype length = 0; length < exif.size(); ++length) {
-        EXPECT_EQ(taken(QByteArray("\xFF\xD8\xFF", 3) + QByteArray("Exif\0\0", 6) + exif.left(length)), "none") << length;
+        EXPECT_EQ(taken(QByteArray("\xFF\xD8\xFF", 3) + QByteArray("Exif\0\0", 6) + exif.left(length)), "none")
+            << length;
     }
 }
 

@@ -27,8 +27,8 @@ protected:
     void SetUp() override {
         useSettingsIn(m_folder.path());
         qputenv("XDG_RUNTIME_DIR", m_folder.path().toUtf8());
-        m_daemon.start(QStringLiteral("dbus-daemon"), {QStringLiteral("--session"), QStringLiteral("--nofork"),
-                                                       QStringLiteral("--print-address=1")});
+        m_daemon.start(QStringLiteral("dbus-daemon"),
+                       {QStringLiteral("--session"), QStringLiteral("--nofork"), QStringLiteral("--print-address=1")});
         if (!m_daemon.waitForStarted(5000) || !m_daemon.waitForReadyRead(20000)) {
             GTEST_SKIP() << "there is no dbus-daemon: apt-get install dbus";
         }
@@ -57,7 +57,8 @@ protected:
         return pending.reply();
     }
     QString record(const QString& name) {
-        const QString copy = m_folder.filePath(name + QStringLiteral(" of ours.caprail")); // blanks are %20 in an address
+        const QString copy =
+            m_folder.filePath(name + QStringLiteral(" of ours.caprail")); // blanks are %20 in an address
         EXPECT_TRUE(QFile::copy(QStringLiteral(SAMPLE_BUILDS "/") + name + QStringLiteral(".caprail"), copy));
         QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
         return copy;
@@ -105,7 +106,8 @@ TEST_F(DesktopBus, shows_one_start_page_and_the_questions_for_a_new_record) {
     closer.start(20);
     call(QStringLiteral("ActivateAction"), {QStringLiteral("new-record"), QVariantList(), QVariantMap()});
     EXPECT_TRUE(QTest::qWaitFor([&asked] { return asked == 1; }, 20000));
-    const QDBusMessage refused = call(QStringLiteral("ActivateAction"), {QStringLiteral("fly"), QVariantList(), QVariantMap()});
+    const QDBusMessage refused =
+        call(QStringLiteral("ActivateAction"), {QStringLiteral("fly"), QVariantList(), QVariantMap()});
     EXPECT_EQ(refused.errorName(), "org.freedesktop.DBus.Error.InvalidArgs");
     EXPECT_EQ(refused.errorMessage(), QStringLiteral("Caprail has no action “fly”: ask for new-record or shop."));
 }

@@ -79,7 +79,8 @@ TEST_F(Room, of_the_bench_pad_holds_its_words_at_every_text_size) {
     for (const int percent : textSizes) {
         applyTextSize(percent);
         BenchPad pad(nullptr);
-        pad.showWords({{QStringLiteral("Markierung gleich"), QStringLiteral("h")}, {QStringLiteral("Länge"), QStringLiteral("l")}});
+        pad.showWords({{QStringLiteral("Markierung gleich"), QStringLiteral("h")},
+                       {QStringLiteral("Länge"), QStringLiteral("l")}});
         pad.show();
         QApplication::processEvents();
         EXPECT_THAT(cutTexts(pad), testing::IsEmpty()) << percent;

@@ -33,10 +33,11 @@ QString captionOf(const Seen<AttachmentAdded>& photo) {
 QString tipOf(const Seen<AttachmentAdded>& photo) {
     const AttachmentAdded& what = photo.what;
     const qint64 kilobytes = (what.size + 999) / 1000;
-    return what.taken ? filled(ClosingPhotos::tr("Entry %1, %2, %3 kB, taken %4 by the camera's clock. Enter shows it large."),
-                               photo.entry, qtText(photo.person), kilobytes, qtText(shown(*what.taken)))
-                      : filled(ClosingPhotos::tr("Entry %1, %2, %3 kB. Enter shows it large."), photo.entry,
-                               qtText(photo.person), kilobytes);
+    return what.taken
+               ? filled(ClosingPhotos::tr("Entry %1, %2, %3 kB, taken %4 by the camera's clock. Enter shows it large."),
+                        photo.entry, qtText(photo.person), kilobytes, qtText(shown(*what.taken)))
+               : filled(ClosingPhotos::tr("Entry %1, %2, %3 kB. Enter shows it large."), photo.entry,
+                        qtText(photo.person), kilobytes);
 }
 
 } // namespace

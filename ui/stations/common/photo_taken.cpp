@@ -14,8 +14,8 @@ namespace {
 constexpr QByteArrayView exifHead("Exif\0\0", 6);
 constexpr qsizetype largestExif = 65'533; // what a JPEG segment can hold; cameras keep to it in all formats
 
-/// The block with the camera's notes, which begins as a JPEG has it; empty: there is none. Found by how it begins, since
-/// that is the same in all formats but for what stands before it.
+/// The block with the camera's notes, which begins as a JPEG has it; empty: there is none. Found by how it begins,
+/// since that is the same in all formats but for what stands before it.
 QByteArray exifIn(const QByteArray& photo) {
     const QByteArray format = pictureFormat(photo);
     const QByteArrayView before = format == "png" ? QByteArrayView("eXIf") : exifHead;

@@ -4,11 +4,11 @@
 #include <QBuffer>
 #include <QColorSpace>
 #include <QFileInfo>
+#include <base/say.h>
 #include <ledger/entry.h>
 #include <session/picture.h>
 #include <stations/common/photo_taken.h>
 #include <stations/common/station_text.h>
-#include <base/say.h>
 
 namespace caprail {
 

@@ -105,9 +105,8 @@ FastenersGroups::FastenersGroups(RecordSession& session, QWidget* parent)
       m_table(new Table<GroupRow, GroupKey>(
           tr("Fastener groups"), [](const GroupRow& row) { return keyOf(row.what); }, groupColumns(), this)),
       m_form(new FormFor<FastenerGroupSet>(session, tr("A group"), tr("Store gro&up"), groupFields(), 3, this)),
-      m_parts(new FastenersGroupParts(session, this)),
-      m_warning(new Label(this)), m_working(new QPlainTextEdit(this)), m_plan(new PlanView(this)),
-      m_order(new QPushButton(tr("Set the sequence on the &diagram"), this)),
+      m_parts(new FastenersGroupParts(session, this)), m_warning(new Label(this)), m_working(new QPlainTextEdit(this)),
+      m_plan(new PlanView(this)), m_order(new QPushButton(tr("Set the sequence on the &diagram"), this)),
       m_wrenchLength(smallField(tr("Wrench length"), this)), m_offset(smallField(tr("Extension"), this)),
       m_angle(smallField(tr("Angle"), this)), m_setting(new Label(this)) {
     build();

@@ -30,9 +30,9 @@ struct MovedRow {
 FastenersVerify::FastenersVerify(RecordSession& given, QWidget* parent)
     : FastenersPage(given, parent), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)),
-      m_gauge(new InstrumentBox(given, {InstrumentType::stretchGauge, InstrumentType::micrometer}, this)), m_remark(new Label(this)),
-      m_progress(new QProgressBar(this)), m_state(new Label(this)), m_stacks(new QPushButton(this)),
-      m_begin(new QPushButton(this)), m_held(new QPushButton(tr("Hel&d"), this)),
+      m_gauge(new InstrumentBox(given, {InstrumentType::stretchGauge, InstrumentType::micrometer}, this)),
+      m_remark(new Label(this)), m_progress(new QProgressBar(this)), m_state(new Label(this)),
+      m_stacks(new QPushButton(this)), m_begin(new QPushButton(this)), m_held(new QPushButton(tr("Hel&d"), this)),
       m_moved(new List<MovedRow, FastenerId>(
           tr("What moved in this round, and what it made stale"), &MovedRow::fastener,
           {{.text = [](const MovedRow& row) { return QStringLiteral("↷ ") + row.consequence; },

@@ -35,7 +35,8 @@ constexpr std::int64_t hoursToGoOn = 24;
 GirdleFeel::GirdleFeel(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_whose(new QComboBox(this)),
       m_straightedge(new InstrumentBox(session, {InstrumentType::straightedge}, this)), m_setUp(new QLineEdit(this)),
-      m_rests(new QLineEdit(this)), m_steps(new QLineEdit(this)), m_begin(new QPushButton(tr("&Begin the study"), this)),
+      m_rests(new QLineEdit(this)), m_steps(new QLineEdit(this)),
+      m_begin(new QPushButton(tr("&Begin the study"), this)),
       m_propose(new QPushButton(tr("P&ropose from the kit"), this)), m_guide(new Label(this)), m_task(new Label(this)),
       m_problem(new Label(this)), m_results(new FeelResults(session, this)) {
     build();

@@ -40,12 +40,10 @@ TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
             .ink = [](const TrialRow& row,
                       const Look& look) { return row.state == CheckState::notDone ? look.ink : look.of(row.state); }}},
           this)),
-      m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
-      m_field(new EntryField(this)),
+      m_gate(new Label(this)), m_entry(new QStackedWidget(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)),
-      m_pass(new QPushButton(tr("P&ass"), this)),
-      m_fail(new QPushButton(tr("Fai&l"), this)), m_holding(new ChecksView(given, this)),
-      m_entries(new EntriesTable(given, this)) {
+      m_pass(new QPushButton(tr("P&ass"), this)), m_fail(new QPushButton(tr("Fai&l"), this)),
+      m_holding(new ChecksView(given, this)), m_entries(new EntriesTable(given, this)) {
     build();
     refresh();
 }
