@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 -- The three roles of a shop's database. They belong to the whole server, and nobody logs in as one of them: people and
 -- benches have logins of their own, which are given one (GRANT caprail_bench TO bench_3). Run before the migrations, by
 -- somebody who may make roles; where they exist already, nothing is done.

@@ -5018,7 +5018,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>&amp;Bands, and fits of the shop&apos;s own…</source>
-        <translation>&amp;Bänder und eigene Passungen der Werkstatt…</translation>
+        <translation>Bänder und eigene &amp;Passungen der Werkstatt…</translation>
     </message>
     <message>
         <source>No fits yet</source>
@@ -5117,7 +5117,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Crank lifted &amp;out</source>
-        <translation>Kurbelwelle &amp;herausgehoben</translation>
+        <translation>Kurbelwelle he&amp;rausgehoben</translation>
     </message>
     <message>
         <source>Crank laid &amp;in, caps at torque</source>
@@ -5220,7 +5220,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>&amp;Choose from the shelf</source>
-        <translation>Aus dem Regal &amp;wählen</translation>
+        <translation>Aus dem Re&amp;gal wählen</translation>
     </message>
     <message>
         <source>&amp;Take over</source>
@@ -5811,7 +5811,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Begin &amp;build %1…</source>
-        <translation>Aufbau %1 &amp;beginnen…</translation>
+        <translation>Au&amp;fbau %1 beginnen…</translation>
     </message>
     <message>
         <source>New build</source>
@@ -12696,7 +12696,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Store &amp;instrument</source>
-        <translation>&amp;Messmittel speichern</translation>
+        <translation>Messmi&amp;ttel speichern</translation>
     </message>
     <message>
         <source>Ne&amp;w instrument</source>
@@ -12776,7 +12776,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Store &amp;zero check</source>
-        <translation>&amp;Nullpunktprüfung speichern</translation>
+        <translation>N&amp;ullpunktprüfung speichern</translation>
     </message>
     <message>
         <source>Store pe&amp;rson</source>
@@ -12858,7 +12858,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>&amp;Confirm this value</source>
-        <translation>Diesen Wert &amp;bestätigen</translation>
+        <translation>Diesen Wert bes&amp;tätigen</translation>
     </message>
     <message>
         <source>the maker&apos;s sheet, a drawing, a person by name</source>
@@ -13131,7 +13131,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Set the sequence on the &amp;diagram</source>
-        <translation>Reihenfolge in der &amp;Zeichnung festlegen</translation>
+        <translation>Reihenfolge in der Zei&amp;chnung festlegen</translation>
     </message>
     <message>
         <source>Wrench length</source>
@@ -13364,11 +13364,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Take &amp;off all %1 stacks</source>
-        <translation>Alle %1 Stapel abneh&amp;men</translation>
+        <translation>Alle %1 Sta&amp;pel abnehmen</translation>
     </message>
     <message>
         <source>&amp;Begin verify round %1</source>
-        <translation>Prüfrunde %1 be&amp;ginnen</translation>
+        <translation>Prüfr&amp;unde %1 beginnen</translation>
     </message>
     <message>
         <source>No layout</source>
@@ -13758,7 +13758,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <name>caprail::GirdleFeel</name>
     <message>
         <source>&amp;Begin the study</source>
-        <translation>Prüfung &amp;beginnen</translation>
+        <translation>&amp;Prüfung beginnen</translation>
     </message>
     <message>
         <source>Whose feel is tried</source>
@@ -14253,7 +14253,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>List the &amp;kit first…</source>
-        <translation>Zuerst den Sa&amp;tz auflisten…</translation>
+        <translation>Zue&amp;rst den Satz auflisten…</translation>
     </message>
     <message>
         <source>No shim is listed yet, so there is nothing to build a stack of. Alt+2</source>
@@ -15562,7 +15562,7 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     </message>
     <message>
         <source>&amp;Instrument</source>
-        <translation>&amp;Messmittel</translation>
+        <translation>Messmi&amp;ttel</translation>
     </message>
     <message>
         <source>Another %1 is fitted…</source>

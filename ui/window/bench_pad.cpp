@@ -64,7 +64,9 @@ QPushButton* BenchPad::add(const QString& text, const QString& name, int row, in
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.3);
     button->setFont(large);
-    button->setMinimumSize(button->minimumSizeHint().expandedTo({least, least})); // a longer word has more room
+    // A longer word has more room; a style's least width for any button would push the field aside.
+    const QSize words = QFontMetrics(large).size(Qt::TextShowMnemonic, text) + QSize(16, 12);
+    button->setMinimumSize(words.expandedTo({least, least}));
     m_grid->addWidget(button, row, column, 1, columns);
     return button;
 }

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 -- What is published: records, their entries as they were sealed, photos once, and who published what when.
 -- The owner is caprail_keeper. Nobody else writes into a table: a bench calls the functions of 003_publish.sql.
 

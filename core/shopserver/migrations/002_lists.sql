@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 -- What a list of records reads, and what engines are compared by: worked out from each record by the program that
 -- published it, and made anew with each publication. Days are counted from 1970-01-01, moments in milliseconds from then
 -- (UTC), and the words of a state by their number, as in the index of a folder: 004_views.sql has them for people.

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 -- How a bench publishes: five functions that only add, and judge what they are given. They run with the rights of their
 -- owner, so that a bench needs none on the tables. What they refuse has a code of its own:
 --   CPR01  the entries do not follow those that are here

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 -- For a person's own tools: what is here, in words and with the unit in the name. Only what stands is told: entries that
 -- a later one struck are left out, except in "entries", which says which one struck them.
 

@@ -83,8 +83,8 @@ void putBigEndian(QByteArray& page, qsizetype at, std::uint32_t value) {
     }
 }
 
-/// Lays the schema of a fresh record of a version over the copy.
-Result<void> graftSchema(const std::string& copy, std::uint32_t version) {
+/// Lays the schema of a fresh record of a version over the copy; gives the number of pages that it covers.
+Result<std::size_t> graftSchema(const std::string& copy, std::uint32_t version) {
     const std::string freshPath = copy + ".fresh";
     QFile::remove(QString::fromStdString(freshPath));
     QFile fresh(QString::fromStdString(freshPath));
@@ -112,7 +112,8 @@ Result<void> graftSchema(const std::string& copy, std::uint32_t version) {
                 Core::say("The copy to salvage from cannot be written: %1.", target.errorString().toStdString()));
         }
     }
-    return target.flush() ? Result<void>() : refuse(Core::say("The copy to salvage from cannot be written."));
+    return target.flush() ? Result<std::size_t>(pages->size())
+                          : refuse(Core::say("The copy to salvage from cannot be written."));
 }
 
 /// The version in the header of a file whose header looks whole.
@@ -218,18 +219,23 @@ Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vect
         return refuse(Core::say("There is no room to work on a copy of the damaged record."));
     }
     // Which version it was is in its header, which may be damaged too. Then it is the schema under which most entries
-    // show; of two alike the older one, whose fewer pages cover less of what follows them.
+    // show; of two alike the one whose fewer pages cover less of what follows them, and of these the newer: a column that
+    // an older record has not is empty in it, but what a newer one holds in it an older schema would not show.
     const auto told = versionTold(copy);
     std::uint32_t best = 0;
     int most = -1;
+    std::size_t pages = 0; // of the schema that was laid over last
+    std::size_t fewest = 0;
     const auto graft = [&](std::uint32_t version) -> Result<std::unique_ptr<Database>> {
         QFile::remove(file);
         if (!QFile::copy(before, file)) {
             return refuse(Core::say("There is no room to work on a copy of the damaged record."));
         }
-        if (auto grafted = graftSchema(copy, version); !grafted) {
+        const auto grafted = graftSchema(copy, version);
+        if (!grafted) {
             return tl::unexpected(grafted.error());
         }
+        pages = *grafted;
         return openTolerantly(copy);
     };
     for (std::uint32_t version = 1; version <= schemaVersion; ++version) {
@@ -240,8 +246,10 @@ Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vect
         if (!tried) {
             return tried;
         }
-        if (const int entries = entriesShown(**tried); entries > most && hasOurTables(**tried, version)) {
+        const int entries = entriesShown(**tried);
+        if ((entries > most || (entries == most && pages <= fewest)) && hasOurTables(**tried, version)) {
             most = entries;
+            fewest = pages;
             best = version;
         }
     }

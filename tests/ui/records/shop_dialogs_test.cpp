@@ -10,6 +10,7 @@
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
+#include <algorithm>
 #include <gmock/gmock.h>
 #include <records/across_chart.h>
 #include <records/across_window.h>
@@ -250,8 +251,12 @@ TEST_F(ShopDialogs, compare_engines_by_counts_and_ranges) {
         picture(window, QStringLiteral("shop-across-") + (look == LookChoice::dark ? "dark" : "light"));
         EXPECT_LE(window.minimumSizeHint().width(), 1280);
         EXPECT_THAT(chart->accessibleDescription().toStdString(), HasSubstr("values at 3 places"));
-        EXPECT_NE(qobject_cast<QCPItemRect*>(chart->layer("main")->children().front()), nullptr)
-            << "no value lies under the band";
+        const auto drawn = chart->layer("main")->children(); // in the order in which they are painted
+        const auto isBand = [](QCPLayerable* one) { return qobject_cast<QCPItemRect*>(one) != nullptr; };
+        const auto isGraph = [](QCPLayerable* one) { return qobject_cast<QCPGraph*>(one) != nullptr; };
+        const auto band = std::ranges::find_if(drawn, isBand);
+        ASSERT_NE(band, drawn.end());
+        EXPECT_LT(band, std::ranges::find_if(drawn, isGraph)) << "no value lies under the band";
         for (auto* box : window.findChildren<QComboBox*>()) {
             EXPECT_FALSE(box->accessibleName().isEmpty());
             if (box->accessibleName() == "Which records") {
