@@ -11886,7 +11886,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <name>caprail::DatabaseWindow</name>
     <message>
         <source>&amp;Database…</source>
-        <translation>&amp;Datenbank …</translation>
+        <translation>&amp;Datenbank…</translation>
     </message>
     <message>
         <source>Shop&apos;s database — Caprail</source>
@@ -11906,7 +11906,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Open a &amp;database…</source>
-        <translation>Eine &amp;Datenbank öffnen …</translation>
+        <translation>Eine &amp;Datenbank öffnen…</translation>
     </message>
     <message>
         <source>Open a &amp;folder…</source>
@@ -15338,7 +15338,7 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     </message>
     <message>
         <source>&amp;Publish…</source>
-        <translation>&amp;Veröffentlichen …</translation>
+        <translation>Verö&amp;ffentlichen…</translation>
     </message>
 </context>
 <context>
@@ -16328,11 +16328,11 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     </message>
     <message>
         <source>Open a &amp;database…</source>
-        <translation>Eine &amp;Datenbank öffnen …</translation>
+        <translation>Eine &amp;Datenbank öffnen…</translation>
     </message>
     <message>
         <source>&amp;Publish…</source>
-        <translation>&amp;Veröffentlichen …</translation>
+        <translation>&amp;Veröffentlichen…</translation>
     </message>
 </context>
 <context>
