@@ -53,7 +53,7 @@ void DatabaseNotice::clear() {
 }
 
 void DatabaseNotice::say(const QString& sentence, bool isFailure) {
-    m_words->setText((isFailure ? QStringLiteral("≈ ") : QStringLiteral("… ")) + sentence);
+    m_words->setText((isFailure ? QStringLiteral("⚑ ") : QStringLiteral("… ")) + sentence);
     m_again->setVisible(isFailure);
     const Look look = screenLook();
     QPalette palette = this->palette();
