@@ -41,8 +41,8 @@ std::vector<std::string> figureTables(const Dialect& d) {
             "CREATE INDEX banded_listing ON banded(listing)", "CREATE INDEX movement_listing ON movement(listing)",
             "CREATE INDEX instrument_listing ON instrument(listing)",
             // Holds all that a spread asks for, in its order.
-            "CREATE INDEX banded_band ON banded(band, place_order, value_nm, place, state, lower_nm, upper_nm, "
-            "listing)"};
+            std::string("CREATE INDEX banded_band ON banded(") +
+                "band, place_order, value_nm, place, state, lower_nm, upper_nm, listing)"};
 }
 
 std::string placeOrder(const std::string& place) {

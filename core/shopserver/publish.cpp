@@ -54,7 +54,7 @@ private:
     Result<bool> judge(const HeldState& held) {
         const std::int64_t here = m_ledger.size();
         const std::int64_t both = std::min(here, held.entries);
-        const auto isSame = both == 0              ? Result<bool>(true)
+        auto isSame = both == 0              ? Result<bool>(true)
                             : both == held.entries ? Result<bool>(held.head == bytesOf(m_ledger.at(both).seal))
                                                    : isSameAt(both);
         if (!isSame) {

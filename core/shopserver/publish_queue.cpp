@@ -16,7 +16,7 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr const char* ending = ".waits";
-constexpr std::int64_t largestNote = 64 * 1024;
+constexpr std::int64_t largestNote = std::int64_t{64} * 1024;
 constexpr std::int64_t second = 1000, minute = 60 * second, hour = 60 * minute, day = 24 * hour; // milliseconds
 
 std::optional<WaitingRecord> noteAt(const std::string& file) {

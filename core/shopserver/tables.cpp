@@ -43,7 +43,7 @@ Result<void> runWhole(Connection& database, std::string_view sql) {
 /// The number of the newest migration that was applied; 0 where there are no tables. Refuses others than this program
 /// knows.
 Result<std::int64_t> appliedTo(Connection& database) {
-    const auto isThere =
+    auto isThere =
         database.integer("SELECT CAST(count(*) AS bigint) FROM pg_class AS c JOIN pg_namespace AS n ON n.oid "
                          "= c.relnamespace WHERE n.nspname = 'caprail' AND c.relname = 'migration'");
     if (!isThere || *isThere == 0) {
