@@ -59,10 +59,6 @@ ShopIndex::ShopIndex(std::unique_ptr<State> state) : m_state(std::move(state)) {
 ShopIndex::ShopIndex(ShopIndex&&) noexcept = default;
 ShopIndex::~ShopIndex() = default;
 
-std::string ShopIndex::pathFor(const std::string& cacheFolder, const std::string& root) {
-    return indexPath(cacheFolder, root);
-}
-
 void ShopIndex::discard(const std::string& cacheFolder, const std::string& root) {
     discardIndex(cacheFolder, root);
 }

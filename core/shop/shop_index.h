@@ -18,8 +18,6 @@ public:
     static Result<ShopIndex> open(const std::string& cacheFolder, const std::string& root);
     /// An index that is kept nowhere, for one listing where no cache can be written.
     static Result<ShopIndex> inMemory(const std::string& root);
-    /// Where the index of a folder lies.
-    static std::string pathFor(const std::string& cacheFolder, const std::string& root);
     /// Takes an index away, so that the next `open` begins anew.
     static void discard(const std::string& cacheFolder, const std::string& root);
     ShopIndex(ShopIndex&&) noexcept;

@@ -197,7 +197,6 @@ std::string sentenceOf(const Published& published) {
 }
 
 RecordPublisher::RecordPublisher(Connection& database) : m_statements(std::make_unique<PublishStatements>(database)) {}
-RecordPublisher::RecordPublisher(RecordPublisher&&) noexcept = default;
 RecordPublisher::~RecordPublisher() = default;
 
 Result<Published> RecordPublisher::publish(const std::string& path, const std::stop_token& stop,

@@ -29,7 +29,8 @@ using PublishProgress = std::function<void(std::int64_t done, std::int64_t of)>;
 class RecordPublisher {
 public:
     explicit RecordPublisher(Connection& database);
-    RecordPublisher(RecordPublisher&&) noexcept;
+    RecordPublisher(const RecordPublisher&) = delete;
+    RecordPublisher& operator=(const RecordPublisher&) = delete;
     ~RecordPublisher();
 
     /// Sends what the database does not have yet of the record at `path`: entries, photos, the line of the list, the

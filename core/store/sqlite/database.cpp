@@ -61,21 +61,6 @@ void Statement::reset() {
     sqlite3_reset(m_statement.get()); // its result repeats that of the last step, which was looked at there
 }
 
-Statement::Type Statement::type(int column) const {
-    switch (sqlite3_column_type(m_statement.get(), column)) {
-    case SQLITE_INTEGER:
-        return Type::integer;
-    case SQLITE_FLOAT:
-        return Type::real;
-    case SQLITE_TEXT:
-        return Type::text;
-    case SQLITE_BLOB:
-        return Type::blob;
-    default:
-        return Type::null;
-    }
-}
-
 std::int64_t Statement::integer(int column) const {
     return sqlite3_column_int64(m_statement.get(), column);
 }

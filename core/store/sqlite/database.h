@@ -32,7 +32,6 @@ public:
     void reset();
 
     enum class Type { null, integer, real, text, blob };
-    [[nodiscard]] Type type(int column) const;
     [[nodiscard]] std::int64_t integer(int column) const;
     /// Text or bytes of a column, valid until the next step or reset.
     [[nodiscard]] std::string_view text(int column) const;

@@ -3,6 +3,7 @@
 #include "shop_records.h"
 
 #include <gmock/gmock.h>
+#include <shop/index_file.h>
 #include <shop/shop_index.h>
 
 namespace caprail {
@@ -134,7 +135,7 @@ TEST_F(Index, undoes_a_batch_that_was_refused) {
 }
 
 TEST_F(Index, is_made_anew_when_it_is_damaged_or_of_another_version) {
-    const std::string path = ShopIndex::pathFor(folder / "cache", "/srv/engines");
+    const std::string path = indexPath(folder / "cache", "/srv/engines");
     {
         ShopIndex index = open();
         put(index, row("a.caprail", "x"), "x");
