@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catalogue/dialect.h>
 
+#include <QList>
 #include <QString>
 
 namespace caprail {

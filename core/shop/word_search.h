@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <catalogue/connection.h>
+#include <cstdint>
 #include <map>
+#include <optional>
+#include <string>
+#include <string_view>
 #include <vector>
 
 namespace caprail {
