@@ -181,8 +181,7 @@ TEST_F(BothLists, compare_engines_alike) {
 }
 
 TEST_F(BothLists, are_asked_again_after_the_server_was_lost) {
-    Connection owner = as("postgres");
-    ASSERT_TRUE(owner.run("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE usename = 'reader_1'"));
+    cutOff("reader_1");
     const auto lost = ListingPages(*database).count({});
     ASSERT_FALSE(lost);
     EXPECT_TRUE(database->isOffline());

@@ -63,6 +63,16 @@ protected:
                            "; EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; END $$"));
         }
     }
+    /// Ends what a login has open on this test's database. Logins are those of the whole server, and other tests use them.
+    void cutOff(const std::string& login) {
+        done(as("postgres").run("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = "
+                                "current_database() AND usename = '" +
+                                login + "'"));
+    }
+    /// Whether this test's database takes connections of others than `postgres`.
+    void takeConnections(bool taken) {
+        done(as("postgres").run("ALTER DATABASE " + m_name + " CONNECTION LIMIT " + (taken ? "-1" : "0")));
+    }
     [[nodiscard]] const std::string& name() const { return m_name; }
 
 private:

@@ -264,15 +264,14 @@ TEST_F(DatabaseShopOnAServer, lists_searches_compares_and_fetches_and_keeps_the_
         QTest::qWait(50); // drawn with the next frame
         picture(across, "shop-database-across-" + name);
 
-        Connection owner = as("postgres");
-        ASSERT_TRUE(owner.run("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE usename = 'reader_1'"));
-        ASSERT_TRUE(owner.run("ALTER ROLE reader_1 NOLOGIN"));
+        takeConnections(false);
+        cutOff("reader_1");
         window.refresh();
         ASSERT_TRUE(until([&] { return child<DatabaseNotice>(window, "databaseNotice")->isVisible(); }));
         EXPECT_EQ(window.model()->rowCount(), 24) << "what was listed stays";
         QApplication::processEvents();
         picture(window, "shop-database-lost-" + name);
-        ASSERT_TRUE(owner.run("ALTER ROLE reader_1 LOGIN"));
+        takeConnections(true);
         child<QPushButton>(window, "tryAgain")->click();
         EXPECT_TRUE(until([&] { return !child<DatabaseNotice>(window, "databaseNotice")->isVisible(); }));
     }
