@@ -31,7 +31,7 @@ int printLedger(const RecordFile& file, const QString& path) {
     }
     std::int64_t photos = 0;
     for (std::int64_t n = 1; n <= file.ledger().size(); ++n) {
-        photos += std::holds_alternative<AttachmentAdded>(file.ledger().at(n).body) ? 1 : 0;
+        photos += file.ledger().at(n).body.is<AttachmentAdded>() ? 1 : 0;
     }
     return photos == 0 ? int(done)
                        : complain(done, QStringLiteral("%1: its photos (%2) are not printed: “--ledger OUT.jsonl” writes them "

@@ -35,8 +35,7 @@ Result<void> mayStrike(const Ledger& ledger, const Struck& strike, std::optional
     Facts facts;
     bool hasClosing = false; // what `fold` judges by the gates, and this does not
     for (const Entry& entry : ledger.entries()) {
-        if (entry.sequence == strike.entry || ledger.isStruck(entry.sequence) ||
-            std::holds_alternative<Struck>(entry.body)) {
+        if (entry.sequence == strike.entry || ledger.isStruck(entry.sequence) || entry.body.is<Struck>()) {
             continue;
         }
         if (entry.sequence > strike.entry) {
@@ -82,16 +81,16 @@ Result<void> mayBeStruck(const Ledger& ledger, std::int64_t target, std::int64_t
         return refuse(Core::say("There is no entry %1 to strike: this record has %2.", target, size));
     }
     const Body& body = ledger.at(target).body;
-    if (std::holds_alternative<Struck>(body)) {
+    if (body.is<Struck>()) {
         return refuse(Core::say("Entry %1 is itself a strike: make the struck entry again instead.", target));
     }
-    if (std::holds_alternative<Salvaged>(body)) {
+    if (body.is<Salvaged>()) {
         return refuse(Core::say("Entry %1 says from what this record was salvaged: that stays.", target));
     }
-    if (std::holds_alternative<BroughtIn>(body)) {
+    if (body.is<BroughtIn>()) {
         return refuse(Core::say("Entry %1 says which entries came in without seals: that stays.", target));
     }
-    if (std::holds_alternative<SealSigned>(body)) {
+    if (body.is<SealSigned>()) {
         return refuse(Core::say("Entry %1 is a signature: it stays. What is added now is signed by a new one.", target));
     }
     return {};
@@ -99,13 +98,13 @@ Result<void> mayBeStruck(const Ledger& ledger, std::int64_t target, std::int64_t
 
 Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessment& assessment, std::string_view person,
                        const Body& body, const Units& units, std::optional<Facts>* afterwards) {
-    if (std::holds_alternative<Salvaged>(body)) {
+    if (body.is<Salvaged>()) {
         return refuse(Core::say("Such an entry is made by salvaging a damaged record, and in no other way."));
     }
-    if (std::holds_alternative<BroughtIn>(body)) {
+    if (body.is<BroughtIn>()) {
         return refuse(Core::say("Such an entry is made by importing a text without seals, and in no other way."));
     }
-    if (const auto* strike = std::get_if<Struck>(&body)) {
+    if (const auto* strike = body.as<Struck>()) {
         if (facts.isClosed() && strike->entry != facts.signedOff->entry) {
             return refuse(Core::say("This build is signed off: strike the sign-off (entry %1) before any other entry.",
                                     facts.signedOff->entry));
@@ -119,7 +118,7 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
         return refuse(Core::say("This build is signed off and closed: begin a new build of this engine to go on."));
     }
     // A locked gate is said first: what else may be wrong with the entry matters only behind it.
-    if (std::holds_alternative<TrialFitResult>(body) && !assessment.gate(GateKind::trialFit).isOpen) {
+    if (body.is<TrialFitResult>() && !assessment.gate(GateKind::trialFit).isOpen) {
         return refuse(
             Core::say("The trial fit is locked: %1", whyLocked(assessment, assessment.gate(GateKind::trialFit))));
     }
@@ -129,7 +128,7 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
     if (auto ok = admit(facts, person, body); !ok) {
         return ok;
     }
-    if (const auto* signature = std::get_if<SealSigned>(&body)) {
+    if (const auto* signature = body.as<SealSigned>()) {
         return signsEntryOf(ledger, *signature);
     }
     if (auto order = isInOrder(facts, body); !order) {
@@ -141,11 +140,11 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
     if (auto sentence = askedBack(facts, body, units)) {
         return refuse(std::move(*sentence));
     }
-    if (std::holds_alternative<RoundBegun>(body) && !facts.stacksOn().empty()) {
+    if (body.is<RoundBegun>() && !facts.stacksOn().empty()) {
         return refuse(Core::say("The torques are verified with the stacks off: take off the one at %1 first.",
                                 describe(facts.stacksOn().front())));
     }
-    if (const auto* again = std::get_if<JudgedAgain>(&body)) {
+    if (const auto* again = body.as<JudgedAgain>()) {
         const Check* check = assessment.find(again->check);
         if (check == nullptr || check->state != CheckState::stale) {
             return refuse(Core::say("“%1” is not a stale check of this record: only a stale one is accepted again.",

@@ -630,7 +630,7 @@ private:
 } // namespace
 
 Result<void> makesSense(const Facts& facts, const Body& body) {
-    return std::visit(Admission(facts), body);
+    return body.visit(Admission(facts));
 }
 
 Result<void> admit(const Facts& facts, std::string_view person, const Body& body) {

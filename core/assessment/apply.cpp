@@ -527,7 +527,7 @@ private:
 } // namespace
 
 void apply(Facts& facts, const Entry& entry) {
-    std::visit(Fold(facts, entry), entry.body);
+    entry.body.visit(Fold(facts, entry));
     if (isAnyInsistedOn(entry.body)) {
         facts.deviations.push_back({entry.sequence, entry.time, entry.person, InsistedOn{std::string(kindOf(entry.body).kind)}});
     }

@@ -181,20 +181,18 @@ const std::string* textOf(const Rare<std::string>& text) {
 } // namespace
 
 std::int64_t judgedBefore(const Facts& facts, const Body& body) {
-    return std::visit(JudgedByIt(facts), body);
+    return body.visit(JudgedByIt(facts));
 }
 
 const std::string* reasonOf(const Body& body) {
-    return std::visit(
-        []<class Kind>(const Kind& e) -> const std::string* {
-            constexpr auto member = reasonMember<Kind>();
-            if constexpr (std::is_null_pointer_v<decltype(member)>) {
-                return nullptr;
-            } else {
-                return textOf(e.*member);
-            }
-        },
-        body);
+    return body.visit([]<class Kind>(const Kind& e) -> const std::string* {
+        constexpr auto member = reasonMember<Kind>();
+        if constexpr (std::is_null_pointer_v<decltype(member)>) {
+            return nullptr;
+        } else {
+            return textOf(e.*member);
+        }
+    });
 }
 
 bool lacksReason(const Facts& facts, const Body& body) {
@@ -203,14 +201,12 @@ bool lacksReason(const Facts& facts, const Body& body) {
 }
 
 Body withReason(Body body, std::string why) {
-    std::visit(
-        [&]<class Kind>(Kind& e) {
-            constexpr auto member = reasonMember<Kind>();
-            if constexpr (!std::is_null_pointer_v<decltype(member)>) {
-                e.*member = std::move(why);
-            }
-        },
-        body);
+    body.visit([&]<class Kind>(Kind& e) {
+        constexpr auto member = reasonMember<Kind>();
+        if constexpr (!std::is_null_pointer_v<decltype(member)>) {
+            e.*member = std::move(why);
+        }
+    });
     return body;
 }
 

@@ -31,7 +31,7 @@ bool LedgerFold::spend(std::size_t steps) {
 }
 
 void LedgerFold::fold(Facts& facts, const Entry& entry) const {
-    if (!std::holds_alternative<Struck>(entry.body) && !m_neverValid.contains(entry.sequence)) {
+    if (!entry.body.is<Struck>() && !m_neverValid.contains(entry.sequence)) {
         apply(facts, entry);
     }
 }
@@ -43,14 +43,14 @@ void LedgerFold::next() {
     } else if (!m_ledger.isStruck(made.sequence)) {
         fold(m_facts, made);
     }
-    if (std::holds_alternative<BuildBegun>(made.body)) {
+    if (made.body.is<BuildBegun>()) {
         m_closedBy = 0;
-    } else if (const auto* strike = std::get_if<Struck>(&made.body)) {
+    } else if (const auto* strike = made.body.as<Struck>()) {
         m_lastStrikeBefore = made.sequence;
         m_closedBy = strike->entry == m_closedBy ? 0 : m_closedBy;
     }
     if (!leavesGates(made.body)) {
-        m_isTrialGateKnown = m_isTrialGateKnown && std::holds_alternative<TrialFitResult>(made.body);
+        m_isTrialGateKnown = m_isTrialGateKnown && made.body.is<TrialFitResult>();
         if (!m_isTrialGateKnown) {
             m_assessment.reset();
         }
@@ -63,7 +63,7 @@ void LedgerFold::next() {
 /// A closing step or sign-off is folded when it was allowed when it was made, and else noted.
 void LedgerFold::judgeClosing() {
     const Entry& made = entry();
-    const bool isSignOff = std::holds_alternative<SignedOff>(made.body);
+    const bool isSignOff = made.body.is<SignedOff>();
     const auto allowed = closingMayBeMade();
     const bool isStruck = m_ledger.isStruck(made.sequence);
     if (allowed) {
@@ -75,7 +75,7 @@ void LedgerFold::judgeClosing() {
     }
     m_neverValid.insert(made.sequence);
     if (!isStruck) {
-        const auto* step = std::get_if<ClosingStepDone>(&made.body);
+        const auto* step = made.body.as<ClosingStepDone>();
         m_facts.neverValid.push_back({made.sequence, made.time, made.person,
                                       step != nullptr ? std::optional(step->step) : std::nullopt,
                                       allowed.error().sentence});

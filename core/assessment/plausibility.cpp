@@ -161,7 +161,7 @@ std::optional<std::string> askedBack(const Facts& facts, const Body& body, const
     if (auto implausible = implausibleIn(body, units)) {
         return implausible;
     }
-    return std::visit(AskedBack(facts, units), body);
+    return body.visit(AskedBack(facts, units));
 }
 
 } // namespace caprail

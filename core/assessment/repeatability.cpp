@@ -22,7 +22,7 @@ public:
     explicit ReadingsCollector(ReadingsByPerson& readings) : m_to(readings) {}
 
     void take(const Entry& entry) {
-        std::visit([&](const auto& body) { this->read(entry.person, body); }, entry.body);
+        entry.body.visit([&](const auto& body) { this->read(entry.person, body); });
         apply(m_facts, entry);
     }
 
@@ -90,7 +90,7 @@ bool ReadingsGathering::takeMore(const Ledger& ledger, std::int64_t most) {
     const std::int64_t end = std::min(ledger.size(), m_taken + most);
     while (m_taken < end) {
         const Entry& entry = ledger.at(m_taken + 1);
-        if (std::holds_alternative<Struck>(entry.body) && entry.sequence > m_strikesKnown) {
+        if (entry.body.is<Struck>() && entry.sequence > m_strikesKnown) {
             beginAnew(); // what it strikes may have been taken
             return false;
         }

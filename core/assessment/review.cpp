@@ -12,7 +12,7 @@ namespace {
 
 /// Which gate an entry is judged by; the closing gate's assessment holds all checks.
 std::optional<GateKind> gateFor(const Body& body) {
-    if (std::holds_alternative<TrialFitResult>(body)) {
+    if (body.is<TrialFitResult>()) {
         return GateKind::trialFit;
     }
     if (isAnyOf<ClosingStepDone, SignedOff, JudgedAgain>(body)) {
@@ -25,7 +25,7 @@ class Review {
 public:
     explicit Review(const Ledger& ledger) : m_ledger(ledger), m_fold(ledger) {
         for (const Entry& entry : ledger.entries()) {
-            if (std::holds_alternative<Struck>(entry.body)) {
+            if (entry.body.is<Struck>()) {
                 m_strikes.push_back(entry.sequence);
             }
         }
@@ -56,12 +56,12 @@ private:
         if (isAnyOf<Salvaged, BroughtIn>(entry.body)) {
             return admit(m_fold.facts(), entry.person, entry.body);
         }
-        if (const auto* signature = std::get_if<SealSigned>(&entry.body)) {
+        if (const auto* signature = entry.body.as<SealSigned>()) {
             if (auto valid = wasKeyValid(*signature, entry.time); !valid) {
                 return valid;
             }
         }
-        if (const auto* strike = std::get_if<Struck>(&entry.body)) {
+        if (const auto* strike = entry.body.as<Struck>()) {
             return judgeStrike(entry, *strike);
         }
         if (const auto gate = gateFor(entry.body)) {
@@ -113,7 +113,7 @@ private:
     void nameStrikeThatFells(const Entry& entry, const std::string& why) {
         for (auto at = std::ranges::upper_bound(m_strikes, entry.sequence);
              at != m_strikes.end() && !isFound(*at) && m_fold.isWhole(); ++at) {
-            const std::int64_t struck = std::get<Struck>(m_ledger.at(*at).body).entry;
+            const std::int64_t struck = m_ledger.at(*at).body.get<Struck>().entry;
             const auto facts = struck < entry.sequence ? m_fold.asOf(*at) : std::nullopt;
             if (facts && !admit(*facts, entry.person, entry.body)) {
                 name(m_ledger.at(*at), Core::say("Entry %1 needs entry %2: %3", entry.sequence, struck, why));

@@ -35,7 +35,7 @@ Result<void> maySecondPerson(const Facts& facts, std::string_view person, const 
     if (isAnyOf<RoundBegun, RoundOutcome>(body) && facts.rules.secondPersonVerifies.value_or(false)) {
         return mayVerify(facts, person);
     }
-    if (std::holds_alternative<SignedOff>(body) && facts.rules.secondPersonSigns.value_or(false)) {
+    if (body.is<SignedOff>() && facts.rules.secondPersonSigns.value_or(false)) {
         return maySign(facts, person);
     }
     return {};

@@ -33,9 +33,8 @@ SignatureFact factOf(const Ledger& ledger, const Entry& entry, const SealSigned&
         }
     }
     fact.coversAll = fact.holds() && signature.signedEntry == entry.sequence - 1 &&
-                     std::ranges::all_of(ledger.entriesFrom(entry.sequence + 1), [](const Entry& later) {
-                         return std::holds_alternative<SealSigned>(later.body);
-                     });
+                     std::ranges::all_of(ledger.entriesFrom(entry.sequence + 1),
+                                         [](const Entry& later) { return later.body.is<SealSigned>(); });
     return fact;
 }
 
@@ -51,7 +50,7 @@ std::vector<SignatureFact> signaturesOf(const Ledger& ledger) {
     std::vector<SignatureFact> facts;
     const auto& entries = ledger.entries();
     for (std::size_t i = entries.size(); i-- > 0;) {
-        if (const auto* signature = std::get_if<SealSigned>(&entries[i].body)) {
+        if (const auto* signature = entries[i].body.as<SealSigned>()) {
             facts.push_back(factOf(ledger, entries[i], *signature));
             if (facts.size() == mostSignatures) {
                 break;

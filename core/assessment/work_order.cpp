@@ -249,7 +249,7 @@ std::optional<FastenerId> looseNut(const Facts& facts) {
 }
 
 bool fits(InstrumentType type, const Body& body) {
-    return std::visit(Fitting{type}, body);
+    return body.visit(Fitting{type});
 }
 
 Result<void> isInOrder(const Facts& facts, const Body& body) {
@@ -263,7 +263,7 @@ Result<void> isInOrder(const Facts& facts, const Body& body) {
         return refuse(Core::say("Entry %1 was judged by what this changes: say why it is changed, a reason is required.",
                                 judgedBefore(facts, body)));
     }
-    return std::visit(Order(facts), body);
+    return body.visit(Order(facts));
 }
 
 } // namespace caprail

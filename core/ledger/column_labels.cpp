@@ -224,7 +224,7 @@ template <class Kind> struct Labelled {
         Kind::fields());
     static_assert(isWhole, "a field of this kind has no label above");
 };
-template <class... Kind> constexpr bool areLabelled(const std::variant<Kind...>*) {
+template <class... Kind> constexpr bool areLabelled(const OneOf<roomOfBody, Kind...>*) {
     return (Labelled<Kind>::isWhole && ...);
 }
 static_assert(areLabelled(static_cast<const Body*>(nullptr)));

@@ -4,6 +4,7 @@
 /// files), `title` (how history lines begin) and `fields()` (names and members). The table, the JSON form, the seal,
 /// the CSV columns and the history line are all made from that one description (kinds.h). A new kind is one struct here
 /// and its name in `Body` at the end.
+#include <base/one_of.h>
 #include <engine/layout.h>
 #include <ledger/entry_words.h>
 #include <ledger/field.h>
@@ -838,18 +839,21 @@ struct SealSigned {
     }
 };
 
-using Body = std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, FastenerGroupSet, PersonAdded, InstrumentAdded,
-                          JournalReading, BoreReading, ShellMeasured, ShellsFitted, FitReading, PartChanged,
-                          FastenerTightened, FastenerLoosened, RoundBegun, RoundOutcome, GapReading, ShimAdded,
-                          ShimMeasured, ShimSetAside, StackPinned, StackBuilt, StackMoved, RecheckMade, JudgedAgain,
-                          GirdleWaySet, TrialFitResult, PickupReading, FindingOpened, FindingSettled, NoteAdded,
-                          AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck, Salvaged, CrankLaidIn,
-                          FeelStudyBegun, FeelAnswer, ClampChecked, WasherWorked, TurningTorqueRead, OwnCheckSet,
-                          OwnCheckAnswered, PartEntered, ZeroChecked, ValueConfirmed, BroughtIn, SealSigned>;
+/// The room that an entry has for its kind. Readings and outcomes, of which a record holds most, find room in it.
+constexpr std::size_t roomOfBody = 128;
+
+using Body =
+    OneOf<roomOfBody, EngineDescribed, LayoutSet, BandSet, RulesSet, FastenerGroupSet, PersonAdded, InstrumentAdded,
+          JournalReading, BoreReading, ShellMeasured, ShellsFitted, FitReading, PartChanged, FastenerTightened,
+          FastenerLoosened, RoundBegun, RoundOutcome, GapReading, ShimAdded, ShimMeasured, ShimSetAside, StackPinned,
+          StackBuilt, StackMoved, RecheckMade, JudgedAgain, GirdleWaySet, TrialFitResult, PickupReading, FindingOpened,
+          FindingSettled, NoteAdded, AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck, Salvaged,
+          CrankLaidIn, FeelStudyBegun, FeelAnswer, ClampChecked, WasherWorked, TurningTorqueRead, OwnCheckSet,
+          OwnCheckAnswered, PartEntered, ZeroChecked, ValueConfirmed, BroughtIn, SealSigned>;
 
 /// Whether an entry is of one of these kinds.
 template <class... Kinds> bool isAnyOf(const Body& body) {
-    return (std::holds_alternative<Kinds>(body) || ...);
+    return (body.is<Kinds>() || ...);
 }
 
 } // namespace caprail

@@ -7,7 +7,7 @@ namespace caprail {
 
 std::string historyLine(const Body& body, const Units& units) {
     std::string line;
-    for (const std::string& part : std::visit(EntryTeller(units), body)) {
+    for (const std::string& part : body.visit(EntryTeller(units))) {
         line += (line.empty() ? "" : " · ") + part;
     }
     return line;

@@ -127,11 +127,11 @@ template <class S> KindInfo infoOf() {
 
 using Reader = Result<void> (*)(const std::vector<Column>&, std::span<const CellView>, Body&);
 
-template <class... S> std::vector<KindInfo> infosOf(const std::variant<S...>*) {
+template <class... S> std::vector<KindInfo> infosOf(const OneOf<roomOfBody, S...>*) {
     return {infoOf<S>()...};
 }
 
-template <class... S> constexpr auto readersOf(const std::variant<S...>*) {
+template <class... S> constexpr auto readersOf(const OneOf<roomOfBody, S...>*) {
     return std::array<Reader, sizeof...(S)>{&read<S>...};
 }
 
@@ -178,7 +178,7 @@ Result<std::size_t> kindIndex(std::string_view kind) {
 }
 
 std::vector<Cell> cellsOf(const Body& body) {
-    return std::visit([](const auto& b) { return write(b); }, body);
+    return body.visit([](const auto& b) { return write(b); });
 }
 
 Result<Body> bodyFrom(std::size_t index, const std::vector<Cell>& cells) {

@@ -21,7 +21,7 @@ void wishForLargePages(void* memory, std::size_t bytes) {
 
 void Ledger::note(const Entry& entry) {
     m_struckBy.push_back(0);
-    if (const auto* strike = std::get_if<Struck>(&entry.body)) {
+    if (const auto* strike = entry.body.as<Struck>()) {
         if (strike->entry >= 1 && strike->entry < entry.sequence) {
             m_struckBy[static_cast<std::size_t>(strike->entry - 1)] = entry.sequence;
         }

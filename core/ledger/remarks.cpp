@@ -63,7 +63,7 @@ std::vector<LedgerRemark> clockRemarks(const Ledger& ledger, std::optional<UtcTi
 std::vector<LedgerRemark> outsideRemarks(const Ledger& ledger) {
     std::vector<LedgerRemark> remarks;
     for (const Entry& entry : ledger.entries()) {
-        if (const auto* brought = std::get_if<BroughtIn>(&entry.body)) {
+        if (const auto* brought = entry.body.as<BroughtIn>()) {
             remarks.push_back({entry.sequence,
                                Core::say("Entries %1 to %2 came in from a text without seals%3: who made them and when is what "
                                          "that text says.",
@@ -77,7 +77,7 @@ std::vector<LedgerRemark> outsideRemarks(const Ledger& ledger) {
 std::vector<LedgerRemark> salvageRemarks(const Ledger& ledger) {
     std::vector<LedgerRemark> remarks;
     for (const Entry& entry : ledger.entries()) {
-        if (const auto* salvaged = std::get_if<Salvaged>(&entry.body)) {
+        if (const auto* salvaged = entry.body.as<Salvaged>()) {
             remarks.push_back({entry.sequence, sentenceOf(entry, *salvaged)});
         }
     }

@@ -27,7 +27,7 @@ template <class Look> std::optional<std::string> firstOf(const Body& body, Look 
         };
         std::apply([&](const auto&... fields) { (one(fields), ...); }, S::fields());
     };
-    std::visit(each, body);
+    body.visit(each);
     return found;
 }
 

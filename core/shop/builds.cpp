@@ -12,7 +12,7 @@ std::vector<Build> buildsOf(const Ledger& ledger) {
         if (ledger.isStruck(entry.sequence)) {
             continue;
         }
-        const auto* next = std::get_if<BuildBegun>(&entry.body);
+        const auto* next = entry.body.as<BuildBegun>();
         if (builds.empty() || next != nullptr) {
             if (!builds.empty()) {
                 builds.back().facts = folding.facts();

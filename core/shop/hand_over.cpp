@@ -36,7 +36,7 @@ Result<void> writePhotos(const RecordFile& record, const fs::path& folder) {
     std::error_code error;
     const Ledger& ledger = record.ledger();
     for (const Entry& entry : ledger.entries()) {
-        const auto* photo = std::get_if<AttachmentAdded>(&entry.body);
+        const auto* photo = entry.body.as<AttachmentAdded>();
         if (photo == nullptr || ledger.isStruck(entry.sequence)) {
             continue;
         }
@@ -77,7 +77,7 @@ Result<void> writeSignature(const fs::path& folder, const Ledger& ledger, const 
     if (told == nullptr) {
         return {};
     }
-    const auto& entry = std::get<SealSigned>(ledger.at(told->entry).body);
+    const auto& entry = ledger.at(told->entry).body.get<SealSigned>();
     SignatureBytes bytes{};
     if (!readHex(entry.signature, bytes)) {
         return refuse(Core::say("The signature in entry %1 cannot be read.", told->entry));

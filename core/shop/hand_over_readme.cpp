@@ -62,9 +62,7 @@ std::string filesText(const Ledger& ledger, bool isSigned, bool hasTables) {
                                           "order. What was taken back stays in it, marked."));
     text += file("ledger.jsonl", Core::say("The same for another program, with the seal of each entry. Caprail makes the "
                                            "record again from it: caprail import ledger.jsonl NEW.caprail"));
-    if (std::ranges::any_of(ledger.entries(), [](const Entry& entry) {
-            return std::holds_alternative<AttachmentAdded>(entry.body);
-        })) {
+    if (std::ranges::any_of(ledger.entries(), [](const Entry& entry) { return entry.body.is<AttachmentAdded>(); })) {
         text += file("photos/", Core::say("The photos; the number in front of each name is that of its entry."));
     }
     if (hasTables) {

@@ -49,7 +49,7 @@ void bandedOf(const Build& build, const Assessment& a, std::vector<BandedFigure>
 std::vector<PullFigure> pullsOf(const Ledger& ledger) {
     std::map<std::tuple<std::string, std::string, std::string>, PullFigure> counts;
     for (const Entry& entry : ledger.entries()) {
-        const auto* outcome = std::get_if<RoundOutcome>(&entry.body);
+        const auto* outcome = entry.body.as<RoundOutcome>();
         if (outcome == nullptr || ledger.isStruck(entry.sequence)) {
             continue;
         }

@@ -60,32 +60,32 @@ std::string wordsOf(const Ledger& ledger, const RecordSummary& s) {
         add(Core::say("round %1 %2", s.round, shown(s.roundResult)));
     }
     for (const Entry& entry : ledger.entries()) {
-        if (const auto* note = std::get_if<NoteAdded>(&entry.body)) {
+        if (const auto* note = entry.body.as<NoteAdded>()) {
             add(note->text);
-        } else if (const auto* finding = std::get_if<FindingOpened>(&entry.body)) {
+        } else if (const auto* finding = entry.body.as<FindingOpened>()) {
             add(finding->finding);
             add(finding->text);
-        } else if (const auto* settled = std::get_if<FindingSettled>(&entry.body)) {
+        } else if (const auto* settled = entry.body.as<FindingSettled>()) {
             add(settled->done);
-        } else if (const auto* photo = std::get_if<AttachmentAdded>(&entry.body)) {
+        } else if (const auto* photo = entry.body.as<AttachmentAdded>()) {
             add(photo->caption);
-        } else if (const auto* engine = std::get_if<EngineDescribed>(&entry.body)) {
+        } else if (const auto* engine = entry.body.as<EngineDescribed>()) {
             add(engine->shop);
             add(engine->note);
-        } else if (const auto* instrument = std::get_if<InstrumentAdded>(&entry.body)) {
+        } else if (const auto* instrument = entry.body.as<InstrumentAdded>()) {
             add(instrument->instrument);
             add(instrument->serial);
-        } else if (const auto* part = std::get_if<PartChanged>(&entry.body)) {
+        } else if (const auto* part = entry.body.as<PartChanged>()) {
             add(part->what);
-        } else if (const auto* fitted = std::get_if<PartEntered>(&entry.body)) {
+        } else if (const auto* fitted = entry.body.as<PartEntered>()) {
             add(describe(*fitted));
             add(fitted->machined.value_or(""));
             add(fitted->machinedBy.value_or(""));
             add(fitted->note.value_or(""));
-        } else if (const auto* done = std::get_if<ClosingStepDone>(&entry.body)) {
+        } else if (const auto* done = entry.body.as<ClosingStepDone>()) {
             add(done->product.value_or(""));
             add(done->lot ? Core::say("lot %1", *done->lot) : std::string());
-        } else if (const auto* build = std::get_if<BuildBegun>(&entry.body)) {
+        } else if (const auto* build = entry.body.as<BuildBegun>()) {
             add(build->why);
         }
     }

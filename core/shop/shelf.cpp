@@ -38,7 +38,7 @@ template <class T> Result<std::vector<T>> entriesOf(const QJsonArray& array) {
         if (!draft) {
             return tl::unexpected(draft.error());
         }
-        auto* body = std::get_if<T>(&draft->body);
+        auto* body = draft->body.as<T>();
         if (body == nullptr) {
             return refuse(Core::say("“%1” does not belong there.", Core::say(kindOf(draft->body).title)));
         }

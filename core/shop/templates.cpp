@@ -90,7 +90,7 @@ Result<EngineTemplate> templateFromLines(std::string_view lines, const std::stri
     }
     EngineTemplate t{{nameless, 1, {}}, {}};
     for (Body& body : *bodies) {
-        if (const auto* note = std::get_if<NoteAdded>(&body)) {
+        if (const auto* note = body.as<NoteAdded>()) {
             auto named = fromNote(*note);
             if (!named) {
                 return tl::unexpected(named.error());

@@ -37,7 +37,7 @@ Result<std::int64_t> PhotoSender::sendFrom(std::int64_t first, const std::stop_t
                                            const std::function<void()>& sent) {
     std::map<std::string, std::int64_t> sizes; // in the order of their hashes: two publishers never wait for each other
     for (const Entry& entry : m_record.ledger().entriesFrom(first)) {
-        if (const auto* added = std::get_if<AttachmentAdded>(&entry.body)) {
+        if (const auto* added = entry.body.as<AttachmentAdded>()) {
             sizes.emplace(added->sha256, added->size);
         }
     }

@@ -69,7 +69,7 @@ struct SubjectOf {
 
 using SubjectKey = std::pair<std::size_t, std::string>;
 SubjectKey subjectOf(const Body& body) {
-    return {body.index(), std::visit(SubjectOf{}, body)};
+    return {body.index(), body.visit(SubjectOf{})};
 }
 
 /// The strikes of this build that reach the customer, and for each what stands there now.
@@ -80,7 +80,7 @@ public:
         std::int64_t newestReading = 0;
         for (const Entry& entry : entries) {
             newestReading = isReading(entry.body) || isOutcome(entry.body) ? entry.sequence : newestReading;
-            if (const auto* strike = std::get_if<Struck>(&entry.body)) {
+            if (const auto* strike = entry.body.as<Struck>()) {
                 take(entry, *strike, newestReading);
             }
         }
@@ -100,7 +100,7 @@ private:
         if (!isReading(entry.body) && !isOutcome(entry.body) && !wasJudgedBy) {
             return;
         }
-        const auto* outcome = std::get_if<RoundOutcome>(&entry.body);
+        const auto* outcome = entry.body.as<RoundOutcome>();
         OutcomeStruck what{historyLine(entry.body, m_units), strike.why, strike.entry, entry.person,
                            outcome != nullptr && outcome->outcome == Outcome::moved, isReading(entry.body)};
         m_wanted[subjectOf(entry.body)].push_back(m_list.size());
@@ -109,7 +109,7 @@ private:
 
     void lookForAnswers(std::span<const Entry> entries) {
         for (const Entry& entry : entries) {
-            if (m_ledger.isStruck(entry.sequence) || std::holds_alternative<Struck>(entry.body)) {
+            if (m_ledger.isStruck(entry.sequence) || entry.body.is<Struck>()) {
                 continue;
             }
             const auto wanted = m_wanted.find(subjectOf(entry.body));

@@ -33,20 +33,20 @@ RoundHistory roundHistory(const Ledger& ledger) {
     std::map<FastenerId, std::size_t> places;
     std::vector<std::pair<std::size_t, RoundCell>> found; // round and outcome
     std::int64_t build = 1;
-    const auto rounds = static_cast<std::size_t>(std::ranges::count_if(
-        ledger.entries(), [](const Entry& e) { return std::holds_alternative<RoundBegun>(e.body); }));
+    const auto rounds = static_cast<std::size_t>(
+        std::ranges::count_if(ledger.entries(), [](const Entry& e) { return e.body.is<RoundBegun>(); }));
     const std::size_t leftOut = rounds > mostRoundsShown ? rounds - mostRoundsShown : 0;
     for (const Entry& entry : ledger.entries()) {
         const bool isStruck = ledger.isStruck(entry.sequence);
-        if (const auto* next = std::get_if<BuildBegun>(&entry.body); next != nullptr && !isStruck) {
+        if (const auto* next = entry.body.as<BuildBegun>(); next != nullptr && !isStruck) {
             build = next->build;
             history.hasBuilds = true;
-        } else if (std::holds_alternative<RoundBegun>(entry.body) && history.leftOut < leftOut) {
+        } else if (entry.body.is<RoundBegun>() && history.leftOut < leftOut) {
             ++history.leftOut;
-        } else if (const auto* begun = std::get_if<RoundBegun>(&entry.body)) {
+        } else if (const auto* begun = entry.body.as<RoundBegun>()) {
             history.rounds.push_back(
                 {build, begun->round, entry.sequence, entry.time, entry.person, begun->instrument, isStruck});
-        } else if (const auto* outcome = std::get_if<RoundOutcome>(&entry.body)) {
+        } else if (const auto* outcome = entry.body.as<RoundOutcome>()) {
             // The newest round of that number: a struck beginning may come before the one that counts.
             const auto at = std::find_if(history.rounds.rbegin(), history.rounds.rend(), [&](const RoundColumn& c) {
                 return c.build == build && c.round == outcome->round;

@@ -44,7 +44,7 @@ bool hasZero(InstrumentType type) {
 
 /// The instrument with a zero by which a live entry measured; empty: none.
 std::string measuringInstrument(const Ledger& ledger, const Facts& facts, const Entry& entry) {
-    std::string name = std::visit(Used{}, entry.body);
+    std::string name = entry.body.visit(Used{});
     if (name.empty() || ledger.isStruck(entry.sequence)) {
         return {};
     }

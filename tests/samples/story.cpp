@@ -48,7 +48,7 @@ std::int64_t Story::tell(Body body, int seconds) {
         giveUp("Entry " + std::to_string(m_ledger.size() + 1) + " (" + std::string(kindOf(body).kind) +
                "): " + ok.error().sentence);
     }
-    const bool isStrike = std::holds_alternative<Struck>(body);
+    const bool isStrike = body.is<Struck>();
     const Entry& entry = m_ledger.append(m_time, m_person, std::move(body));
     if (isStrike) {
         m_facts = fold(m_ledger);
@@ -93,7 +93,7 @@ void Story::rodBolts() {
 }
 
 void Story::girdlePlate() {
-    LayoutSet layout = std::get<LayoutSet>(m_ledger.at(m_facts.layoutEntry).body);
+    LayoutSet layout = m_ledger.at(m_facts.layoutEntry).body.get<LayoutSet>();
     layout.plateThickness = inches(0.25);
     layout.plateMetal = PlateMetal::steel;
     layout.windowAlong = inches(2.6);
@@ -103,7 +103,7 @@ void Story::girdlePlate() {
 }
 
 void Story::rearCapOnBolts() {
-    LayoutSet layout = std::get<LayoutSet>(m_ledger.at(m_facts.layoutEntry).body);
+    LayoutSet layout = m_ledger.at(m_facts.layoutEntry).body.get<LayoutSet>();
     layout.source = "looked at: the girdle ends at the fourth cap";
     layout.tiedLast = 4;
     tell(layout, 60);

@@ -93,12 +93,12 @@ AddFromShelfDialog::AddFromShelfDialog(RecordSession& session, const Shelf& shel
     };
     lines.push_back(headingOf(Sort::person, tr("People")));
     for (Body& body : peopleToAdd(shelf, session.facts())) {
-        const auto person = std::get<PersonAdded>(body);
+        const auto person = body.get<PersonAdded>();
         offer(lineOf(Sort::person, person.name, qtText(person.role)), {std::move(body)}, false);
     }
     lines.push_back(headingOf(Sort::instrument, tr("Instruments")));
     for (Body& body : instrumentsToAdd(shelf, session.facts())) {
-        const auto instrument = std::get<InstrumentAdded>(body);
+        const auto instrument = body.get<InstrumentAdded>();
         const bool isNew = !session.facts().instruments.contains(instrument.instrument);
         offer(lineOf(Sort::instrument, instrument.instrument,
                      isNew ? describe(instrument)

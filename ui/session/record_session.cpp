@@ -20,7 +20,7 @@ namespace {
 /// The person who made the last entry goes on working, until another one says so. A salvage is no person's.
 QString lastPerson(const Ledger& ledger) {
     for (auto entry = ledger.entries().rbegin(); entry != ledger.entries().rend(); ++entry) {
-        if (!std::holds_alternative<Salvaged>(entry->body)) {
+        if (!entry->body.is<Salvaged>()) {
             return QString::fromStdString(entry->person);
         }
     }
@@ -120,7 +120,7 @@ Result<std::unique_ptr<RecordSession>> RecordSession::create(const QString& path
             return tl::unexpected(ok.error());
         }
         const Entry& entry = ledger.append(now(), who, std::move(body));
-        if (std::holds_alternative<Struck>(entry.body)) {
+        if (entry.body.is<Struck>()) {
             facts = fold(ledger);
         } else {
             apply(facts, entry);
@@ -179,7 +179,7 @@ Result<std::int64_t> RecordSession::enter(Unstored entry) {
     bool isJudgedGood = false;
     auto sequence = judgeAndStore(entry, isJudgedGood);
     // Only what the disk alone refused can be stored later.
-    const bool hasItsBytes = !std::holds_alternative<AttachmentAdded>(entry.body) || !entry.bytes.isNull();
+    const bool hasItsBytes = !entry.body.is<AttachmentAdded>() || !entry.bytes.isNull();
     if (!sequence && isJudgedGood && !isReadOnly() && hasItsBytes &&
         m_file.canKeep(entry.time, entry.person, entry.body)) {
         m_waitingReason = QString::fromStdString(sequence.error().sentence);
@@ -207,7 +207,7 @@ Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& i
         return refuse(m_lost.toStdString()); // to try would hang, for as long as the disk does
     }
     const Waiting waiting;
-    const auto* attachment = std::get_if<AttachmentAdded>(&entry.body);
+    const auto* attachment = entry.body.as<AttachmentAdded>();
     auto sequence =
         attachment == nullptr || entry.bytes.isNull()
             ? m_file.append(entry.time, entry.person, entry.body)
@@ -219,7 +219,7 @@ Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& i
     }
     ++m_writes;
     setLost({});
-    if (std::holds_alternative<Struck>(entry.body)) {
+    if (entry.body.is<Struck>()) {
         m_facts = afterStrike ? std::move(*afterStrike) : fold(ledger());
     } else {
         apply(m_facts, ledger().at(*sequence));

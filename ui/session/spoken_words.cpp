@@ -60,7 +60,7 @@ private:
 } // namespace
 
 QString spokenWords(const Entry& entry, const Units& units) {
-    return std::visit(Speaker(units), entry.body);
+    return entry.body.visit(Speaker(units));
 }
 
 } // namespace caprail

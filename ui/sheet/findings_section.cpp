@@ -87,7 +87,7 @@ void struckSection(const Writing& w) {
             continue;
         }
         const Entry& strike = w.source.ledger.at(by);
-        const auto* what = std::get_if<Struck>(&strike.body);
+        const auto* what = strike.body.as<Struck>();
         SheetCell said(text(historyLine(entry.body, w.units())));
         said.isStruck = true;
         table.rows.push_back({QString::number(entry.sequence), said, w.byAndWhen(entry), w.byAndWhen(strike),

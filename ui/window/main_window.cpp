@@ -394,7 +394,7 @@ void MainWindow::strikeLast() {
     }
     const Ledger& ledger = m_session->ledger();
     for (std::int64_t n = ledger.size(); n >= 1; --n) {
-        if (!ledger.isStruck(n) && !std::holds_alternative<Struck>(ledger.at(n).body)) {
+        if (!ledger.isStruck(n) && !ledger.at(n).body.is<Struck>()) {
             askAndStrike(*this, n);
             return;
         }

@@ -139,7 +139,7 @@ void addSigning(MainWindow& window, QMenu* file) {
             return;
         }
         QObject::connect(window.session(), &RecordSession::stored, action, [&window](qint64 sequence) {
-            if (std::holds_alternative<SignedOff>(window.session()->ledger().at(sequence).body)) {
+            if (window.session()->ledger().at(sequence).body.is<SignedOff>()) {
                 // After everything that follows from the sign-off was shown.
                 QTimer::singleShot(0, &window, [&window] {
                     if (window.session() != nullptr && window.session()->facts().isClosed()) {

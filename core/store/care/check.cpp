@@ -85,7 +85,7 @@ std::vector<AttachmentAdded> checkEntries(Database& database, const std::string&
             if (const auto contradiction = contradictionIn(entry->body)) {
                 findings.add(Core::say("Entry %1: %2", row.sequence, *contradiction));
             }
-            if (const auto* added = std::get_if<AttachmentAdded>(&entry->body)) {
+            if (const auto* added = entry->body.as<AttachmentAdded>()) {
                 attachments.push_back(*added);
             }
         } else {

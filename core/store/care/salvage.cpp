@@ -168,14 +168,14 @@ private:
     }
 
     Result<void> carry(Entry entry) {
-        if (auto* strike = std::get_if<Struck>(&entry.body)) {
+        if (auto* strike = entry.body.as<Struck>()) {
             const auto now = m_numbers.find(strike->entry);
             if (now == m_numbers.end()) {
                 return refuse(Core::say("it strikes entry %1, which is lost.", strike->entry));
             }
             strike->entry = now->second;
         }
-        if (const auto* added = std::get_if<AttachmentAdded>(&entry.body)) {
+        if (const auto* added = entry.body.as<AttachmentAdded>()) {
             if (auto done = carryAttachment(*added); !done) {
                 return done;
             }

@@ -226,7 +226,7 @@ private:
         }
         ++m_expected;
         m_texts = textsOf(m_row);
-        m_memory += sizeof(Entry) + m_texts;
+        m_memory += sizeof(Entry) + Body::besideOf(m_row.kind) + m_texts;
         if (m_memory > largestLedger) {
             return refuse(Core::say("%1 holds more than this program reads into memory (%2 MiB of entries).",
                                     inQuotes(m_database.path()), largestLedger / 1024 / 1024));

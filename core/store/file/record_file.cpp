@@ -69,7 +69,7 @@ Result<void> insertAll(Database& database, const Ledger& ledger) {
     EntryWriter writer(database);
     for (const Entry& entry : ledger.entries()) {
         const std::vector<Cell> cells = cellsOf(entry.body);
-        const auto* attachment = std::get_if<AttachmentAdded>(&entry.body);
+        const auto* attachment = entry.body.as<AttachmentAdded>();
         if (attachment != nullptr) {
             return refuse(
                 Core::say("A record cannot begin with the attachment “%1”: add it afterwards.", attachment->fileName));
@@ -184,7 +184,7 @@ Result<void> RecordFile::load(State& state) {
 }
 
 Result<void> RecordFile::canKeep(UtcTime time, const std::string& person, const Body& body) const {
-    const auto* attachment = std::get_if<AttachmentAdded>(&body);
+    const auto* attachment = body.as<AttachmentAdded>();
     if (attachment != nullptr && attachment->size > largestAttachment) {
         return refuse(Core::say("“%1” is larger than a record takes (%2 MiB): make it smaller first.",
                                 attachment->fileName, largestAttachment / 1024 / 1024));
@@ -232,7 +232,7 @@ Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, 
     if (!entry) {
         return tl::unexpected(entry.error());
     }
-    const auto* attachment = std::get_if<AttachmentAdded>(&body);
+    const auto* attachment = body.as<AttachmentAdded>();
     if (attachment != nullptr && bytes == nullptr) {
         if (auto kept = attachmentBytes(attachment->sha256); !kept) {
             return tl::unexpected(kept.error());
@@ -382,7 +382,7 @@ Result<std::vector<std::string>> RecordFile::saveElsewhere(const std::string& pa
             }
             EntryWriter writer(**to);
             for (const Entry& entry : ledger().entries()) {
-                if (const auto* added = std::get_if<AttachmentAdded>(&entry.body)) {
+                if (const auto* added = entry.body.as<AttachmentAdded>()) {
                     if (const auto bytes = attachmentBytes(added->sha256)) {
                         done = writer.insertAttachment(added->sha256, *bytes);
                     } else {

@@ -48,7 +48,7 @@ public:
             return good;
         }
         Entry entry{m_lines + 1, *draft->time, std::move(draft->person), std::move(draft->body), {}};
-        if (const auto* added = std::get_if<AttachmentAdded>(&entry.body)) {
+        if (const auto* added = entry.body.as<AttachmentAdded>()) {
             if (auto done = addAttachment(*added); !done) {
                 return done;
             }
@@ -77,7 +77,7 @@ public:
         const Entry& first = m_waiting.front();
         auto done = store({0, first.time, first.person, Body(std::move(brought)), {}}, {});
         for (std::size_t i = 0; done && i < m_waiting.size(); ++i) {
-            if (auto* strike = std::get_if<Struck>(&m_waiting[i].body); strike != nullptr && strike->entry > before) {
+            if (auto* strike = m_waiting[i].body.as<Struck>(); strike != nullptr && strike->entry > before) {
                 ++strike->entry; // the entry above took a number
             }
             done = store(std::move(m_waiting[i]), {});
@@ -119,7 +119,7 @@ private:
         if (!draft.seal && m_now && isInFuture(*draft.time, *m_now)) {
             return refuse(Core::say("Its time, %1, lies in the future: nobody made it yet.", format(*draft.time)));
         }
-        m_memory += sizeof(Entry) + size;
+        m_memory += sizeof(Entry) + Body::besideOf(draft.body.index()) + size;
         if (m_memory > largestLedger) {
             return refuse(Core::say("There are more entries than a record may hold (%1 MiB of them).",
                                     largestLedger / 1024 / 1024));
@@ -317,7 +317,7 @@ Result<void> exportLedger(const Ledger& ledger, const std::string& path) {
 Result<void> exportLedger(const RecordFile& record, const std::string& path) {
     std::set<std::string> hashes;
     for (const Entry& entry : record.ledger().entries()) {
-        if (const auto* added = std::get_if<AttachmentAdded>(&entry.body)) {
+        if (const auto* added = entry.body.as<AttachmentAdded>()) {
             hashes.insert(added->sha256);
         }
     }

@@ -41,7 +41,7 @@ public:
         if (auto ok = mayAppend(ledger, facts, assessment, "Mira", body, {}, &afterStrike); !ok) {
             return tl::unexpected(ok.error());
         }
-        const bool isStrike = std::holds_alternative<Struck>(body);
+        const bool isStrike = body.is<Struck>();
         const Entry& entry = ledger.append({1'700'000'000'000 + ledger.size() * 1000}, "Mira", std::move(body));
         if (isStrike) {
             facts = afterStrike ? std::move(*afterStrike) : fold(ledger);

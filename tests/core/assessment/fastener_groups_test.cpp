@@ -160,7 +160,7 @@ TEST(FastenerGroup, of_an_earlier_record_folds_as_it_did) {
         const auto draft = fromJson(line);
         ASSERT_TRUE(draft) << draft.error().sentence;
         apply(facts, ledger.append({}, draft->person, draft->body));
-        if (const auto* group = std::get_if<FastenerGroupSet>(&draft->body)) {
+        if (const auto* group = draft->body.as<FastenerGroupSet>()) {
             kept.emplace(group->group, group->ring);
         }
     }
@@ -247,7 +247,7 @@ TEST(Templates, trip_no_warning_of_the_program_and_leave_the_rods_to_the_bolt_s_
         for (std::string line; std::getline(lines, line);) {
             const auto draft = fromJson(line);
             ASSERT_TRUE(draft) << file.path();
-            const auto* group = std::get_if<FastenerGroupSet>(&draft->body);
+            const auto* group = draft->body.as<FastenerGroupSet>();
             if (group == nullptr) {
                 continue;
             }

@@ -23,7 +23,7 @@ TEST_P(LargeRecordOf, holds_only_entries_that_were_allowed_when_they_were_made) 
         const auto may = mayAppend(again, facts, assess(facts), entry.person, entry.body);
         ASSERT_TRUE(may) << "entry " << entry.sequence << ": " << may.error().sentence;
         again.append(entry.time, entry.person, entry.body);
-        facts = std::holds_alternative<Struck>(entry.body) ? fold(again) : (apply(facts, entry), std::move(facts));
+        facts = entry.body.is<Struck>() ? fold(again) : (apply(facts, entry), std::move(facts));
     }
 }
 

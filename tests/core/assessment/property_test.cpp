@@ -91,7 +91,7 @@ private:
 Facts foldLiveOnly(const Ledger& ledger) {
     Facts facts;
     for (const Entry& entry : ledger.entries()) {
-        if (!ledger.isStruck(entry.sequence) && !std::holds_alternative<Struck>(entry.body)) {
+        if (!ledger.isStruck(entry.sequence) && !entry.body.is<Struck>()) {
             apply(facts, entry);
         }
     }
@@ -142,7 +142,7 @@ TEST(Property, striking_an_entry_equals_never_having_made_it) {
         RandomJob job(seed);
         job.run(bench, 150);
         for (std::int64_t n = 1; n <= bench.ledger.size(); ++n) {
-            if (bench.ledger.isStruck(n) || std::holds_alternative<Struck>(bench.ledger.at(n).body)) {
+            if (bench.ledger.isStruck(n) || bench.ledger.at(n).body.is<Struck>()) {
                 continue;
             }
             const std::string without = seen(assess(withoutEntry(bench.ledger, n)));
@@ -188,7 +188,7 @@ TEST(Property, every_live_entry_of_an_accepted_ledger_is_admitted_on_replay) {
         RandomJob(seed).run(bench, 200);
         Facts facts;
         for (const Entry& entry : bench.ledger.entries()) {
-            if (bench.ledger.isStruck(entry.sequence) || std::holds_alternative<Struck>(entry.body)) {
+            if (bench.ledger.isStruck(entry.sequence) || entry.body.is<Struck>()) {
                 continue;
             }
             const auto ok = admit(facts, entry.person, entry.body);

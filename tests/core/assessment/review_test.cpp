@@ -166,7 +166,7 @@ TEST(Review, judges_an_entry_by_what_stood_when_it_was_made) {
     bench.close(ClosingStep::shimsCounted);
     std::int64_t gap = 0;
     for (const Entry& entry : bench.ledger.entries()) {
-        gap = std::holds_alternative<GapReading>(entry.body) ? entry.sequence : gap;
+        gap = entry.body.is<GapReading>() ? entry.sequence : gap;
     }
     bench.make(Struck{gap, "a slip"});
     const LedgerReview review = reviewLedger(bench.ledger);

@@ -23,7 +23,7 @@ TEST_P(Sample, every_entry_may_be_made_when_it_is_made) {
         const auto ok = mayAppend(ledger, facts, assessment, draft->person, draft->body);
         ASSERT_TRUE(ok) << "entry " << ledger.size() + 1 << ": " << ok.error().sentence;
         ASSERT_TRUE(draft->time);
-        const bool isStrike = std::holds_alternative<Struck>(draft->body);
+        const bool isStrike = draft->body.is<Struck>();
         const Entry& entry = ledger.append(*draft->time, draft->person, std::move(draft->body));
         if (isStrike) {
             facts = fold(ledger);

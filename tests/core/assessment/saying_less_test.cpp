@@ -52,7 +52,7 @@ const Body nothing = NoteAdded{"", "nothing"};
 
 template <class T> void eachOf(Bodies& bodies, const std::function<void(T&)>& change) {
     for (Body& body : bodies) {
-        if (auto* one = std::get_if<T>(&body)) {
+        if (auto* one = body.as<T>()) {
             change(*one);
         }
     }
@@ -64,7 +64,7 @@ TEST(SayingLess, is_tried_on_records_of_every_kind_that_a_verdict_rests_on) {
     std::set<std::string_view> drawn;
     for (unsigned seed = 1; seed <= 60; ++seed) {
         for (const Body& body : RandomRecord(seed).told()) {
-            drawn.insert(std::visit([](const auto& one) { return std::decay_t<decltype(one)>::kind; }, body));
+            drawn.insert(body.visit([](const auto& one) { return std::decay_t<decltype(one)>::kind; }));
         }
     }
     const std::set<std::string_view> all{
@@ -93,7 +93,7 @@ TEST(SayingLess, by_leaving_out_an_instrument_or_its_limit_never_makes_a_check_g
             expectNothingBetter(before, assessed(withoutLimit), std::string("no limit of ") + name);
             Bodies unknown = whole;
             for (Body& body : unknown) {
-                if (const auto* i = std::get_if<InstrumentAdded>(&body); i != nullptr && i->instrument == name) {
+                if (const auto* i = body.as<InstrumentAdded>(); i != nullptr && i->instrument == name) {
                     body = nothing;
                 }
             }
@@ -130,7 +130,7 @@ TEST(SayingLess, by_leaving_out_a_setting_a_torque_a_bracket_or_a_temperature_ne
         expectNothingBetter(before, assessed(less), "the brackets");
         less = whole;
         for (Body& body : less) {
-            if (std::holds_alternative<FeelStudyBegun>(body) || std::holds_alternative<FeelAnswer>(body)) {
+            if (body.is<FeelStudyBegun>() || body.is<FeelAnswer>()) {
                 body = nothing;
             }
         }
@@ -143,7 +143,7 @@ TEST(SayingLess, by_leaving_out_a_setting_a_torque_a_bracket_or_a_temperature_ne
         const Assessment unnamed = assessed(less);
         expectNothingBetter(before, unnamed, "the straightedges of the gaps");
         for (Body& body : less) {
-            if (const auto* i = std::get_if<InstrumentAdded>(&body); i != nullptr && i->instrument == "WORN") {
+            if (const auto* i = body.as<InstrumentAdded>(); i != nullptr && i->instrument == "WORN") {
                 body = nothing;
             }
         }
@@ -155,7 +155,7 @@ TEST(SayingLess, by_leaving_out_a_setting_a_torque_a_bracket_or_a_temperature_ne
         eachOf<ShellMeasured>(less, [](ShellMeasured& r) { r.partTemperature.reset(); });
         expectNothingBetter(before, assessed(less), "the temperatures");
         for (std::size_t i = 0; i < whole.size(); ++i) {
-            if (std::holds_alternative<FastenerTightened>(whole[i])) {
+            if (whole[i].is<FastenerTightened>()) {
                 less = whole;
                 less[i] = nothing;
                 expectNothingBetter(before, assessed(less), "a torque");
@@ -186,12 +186,12 @@ TEST(SayingLess, by_leaving_out_the_last_of_the_required_readings_never_makes_a_
         for (int number = 1; number <= 3; ++number) {
             for (int station = 1; station <= 2; ++station) {
                 without("bores of a station", JournalId{JournalKind::main, number}, [&](const Body& body) {
-                    const auto* r = std::get_if<BoreReading>(&body);
+                    const auto* r = body.as<BoreReading>();
                     return r != nullptr && r->journal.number == number && r->station == station;
                 });
                 for (int direction = 1; direction <= 2; ++direction) {
                     without("a place of a journal", JournalId{JournalKind::main, number}, [&](const Body& body) {
-                        const auto* r = std::get_if<JournalReading>(&body);
+                        const auto* r = body.as<JournalReading>();
                         return r != nullptr && r->journal.number == number && r->station == station &&
                                r->direction == direction;
                     });
@@ -199,18 +199,18 @@ TEST(SayingLess, by_leaving_out_the_last_of_the_required_readings_never_makes_a_
             }
             for (const Side side : {Side::left, Side::right}) {
                 without("the second pass of a gap", Position{number, side}, [&](const Body& body) {
-                    const auto* r = std::get_if<GapReading>(&body);
+                    const auto* r = body.as<GapReading>();
                     return r != nullptr && r->position == Position{number, side} && r->pass == 2;
                 });
                 without("the readings of a shim", Position{number, side}, [&](const Body& body) {
-                    const auto* r = std::get_if<ShimMeasured>(&body);
+                    const auto* r = body.as<ShimMeasured>();
                     return r != nullptr && r->shim == "S-" + code(Position{number, side});
                 });
             }
         }
         int seen = 0;
         without("one reading of the pan", Subject{}, [&](const Body& body) {
-            const auto* r = std::get_if<PickupReading>(&body);
+            const auto* r = body.as<PickupReading>();
             return r != nullptr && r->term == PickupTerm::panDepth && seen++ == 0;
         });
     }
@@ -225,7 +225,7 @@ TEST(SayingMore, of_the_same_never_turns_a_worst_place_that_is_out_into_good) {
             Bodies more = whole;
             for (int i = 0; i < times; ++i) {
                 for (const Body& body : whole) {
-                    if (std::holds_alternative<JournalReading>(body) || std::holds_alternative<BoreReading>(body)) {
+                    if (body.is<JournalReading>() || body.is<BoreReading>()) {
                         more.push_back(body);
                     }
                 }

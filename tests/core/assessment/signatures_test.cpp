@@ -92,7 +92,7 @@ TEST(Signatures, an_altered_record_that_was_sealed_anew_is_not_signed) {
     Bench bench;
     bench.make(kestrel.over(bench.ledger));
     const Ledger forged = sealedAnew(bench.ledger, bench.ledger.size(), [](std::int64_t, Body& body) {
-        if (auto* engine = std::get_if<EngineDescribed>(&body)) {
+        if (auto* engine = body.as<EngineDescribed>()) {
             engine->serial = "KL-9999";
         }
     });

@@ -41,7 +41,7 @@ TEST(Canonical, escapes_every_control_character_so_that_it_is_read_back) {
         EXPECT_EQ(text.find(c), std::string::npos) << static_cast<int>(c);
         const auto draft = fromJson(toJsonLine(entry));
         ASSERT_TRUE(draft) << draft.error().sentence;
-        EXPECT_EQ(std::get<NoteAdded>(draft->body).text, std::string("a") + c + "b");
+        EXPECT_EQ(draft->body.get<NoteAdded>().text, std::string("a") + c + "b");
     }
 }
 

@@ -39,11 +39,11 @@ template <class S> std::pair<Body, std::vector<std::string>> filled() {
 }
 
 template <std::size_t... i> auto everyKind(std::index_sequence<i...>) {
-    return std::vector{filled<std::variant_alternative_t<i, Body>>()...};
+    return std::vector{filled<Body::Type<i>>()...};
 }
 
 TEST(HistoryLine, has_a_sentence_for_every_kind_and_leaves_no_text_out) {
-    const auto all = everyKind(std::make_index_sequence<std::variant_size_v<Body>>());
+    const auto all = everyKind(std::make_index_sequence<Body::count>());
     EXPECT_EQ(all.size(), allKinds().size());
     for (const auto& [body, written] : all) {
         const std::string line = historyLine(body, {});

@@ -59,7 +59,7 @@ public:
         }
         const Entry& entry = ledger.append(m_time, m_person, std::move(body));
         m_time.milliseconds += 1000;
-        if (std::holds_alternative<Struck>(entry.body)) {
+        if (entry.body.is<Struck>()) {
             facts = fold(ledger);
         } else {
             apply(facts, entry);

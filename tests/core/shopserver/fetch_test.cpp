@@ -42,7 +42,7 @@ protected:
         std::string text;
         for (const Entry& entry : file->ledger().entries()) {
             text += toJsonLine(entry) + "\n";
-            if (const auto* photo = std::get_if<AttachmentAdded>(&entry.body)) {
+            if (const auto* photo = entry.body.as<AttachmentAdded>()) {
                 text += file->attachmentBytes(photo->sha256).value_or("missing");
             }
         }

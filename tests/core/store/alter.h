@@ -33,7 +33,7 @@ inline Ledger makeFullRecord(const std::string& path) {
     auto file = RecordFile::create(path);
     EXPECT_TRUE(file) << file.error().sentence;
     for (const Body& body : oneOfEach(true)) {
-        const auto* added = std::get_if<AttachmentAdded>(&body);
+        const auto* added = body.as<AttachmentAdded>();
         const auto sequence = added != nullptr ? file->appendWithAttachment(morning, "Ann", *added, "x")
                                                : file->append(morning, "Ann", body);
         EXPECT_TRUE(sequence) << kindOf(body).kind << ": " << sequence.error().sentence;

@@ -127,8 +127,8 @@ TEST(RecordFile, gives_back_one_entry_of_every_kind_as_it_was_stored) {
         for (const bool filled : {true, false}) {
             for (const Body& body : oneOfEach(filled)) {
                 const Entry& entry = expected.append(morning, "Ann", body);
-                auto sequence = std::holds_alternative<AttachmentAdded>(body)
-                                    ? file->appendWithAttachment(morning, "Ann", std::get<AttachmentAdded>(body), "x")
+                auto sequence = body.is<AttachmentAdded>()
+                                    ? file->appendWithAttachment(morning, "Ann", body.get<AttachmentAdded>(), "x")
                                     : file->append(morning, "Ann", body);
                 ASSERT_TRUE(sequence) << kindOf(body).kind << ": " << sequence.error().sentence;
                 EXPECT_EQ(*sequence, entry.sequence);
@@ -321,10 +321,10 @@ TEST(RecordFile, shows_an_entry_as_the_disk_has_it) {
     auto file = RecordFile::create(folder / "smith.caprail");
     ASSERT_TRUE(file);
     ASSERT_TRUE(file->append(morning, "Ann", StackBuilt{{1, Side::left}, NameList{std::vector<std::string>{"S 14"}}}));
-    const auto& shown = std::get<StackBuilt>(file->ledger().at(1).body).shims;
+    const auto& shown = file->ledger().at(1).body.get<StackBuilt>().shims;
     auto again = RecordFile::open(folder / "smith.caprail", OpenMode::readOnly);
     ASSERT_TRUE(again) << again.error().sentence;
-    EXPECT_EQ(shown, std::get<StackBuilt>(again->ledger().at(1).body).shims);
+    EXPECT_EQ(shown, again->ledger().at(1).body.get<StackBuilt>().shims);
 }
 
 TEST(RecordFile, keeps_an_attachment_once_and_gives_it_back) {

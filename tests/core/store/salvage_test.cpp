@@ -39,7 +39,7 @@ protected:
         const auto file = RecordFile::open(fresh, OpenMode::readOnly);
         EXPECT_TRUE(file);
         for (auto entry = file->ledger().entries().rbegin(); entry != file->ledger().entries().rend(); ++entry) {
-            if (!std::holds_alternative<Salvaged>(entry->body) || entry->person != salvager) {
+            if (!entry->body.is<Salvaged>() || entry->person != salvager) {
                 return entry->seal;
             }
         }
@@ -52,7 +52,7 @@ protected:
         const Entry& last = file->ledger().entries().back();
         EXPECT_EQ(last.person, salvager);
         EXPECT_EQ(last.time, morning);
-        const auto* salvaged = std::get_if<Salvaged>(&last.body);
+        const auto* salvaged = last.body.as<Salvaged>();
         EXPECT_NE(salvaged, nullptr);
         return salvaged == nullptr ? Salvaged() : *salvaged;
     }

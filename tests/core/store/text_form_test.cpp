@@ -85,7 +85,7 @@ TEST_F(TextForm, without_seals_comes_in_under_a_first_entry_that_says_so) {
     EXPECT_EQ(done->entries, ledger.size() + 1);
     const auto file = RecordFile::open(folder / "new.caprail", OpenMode::readOnly);
     ASSERT_TRUE(file) << file.error().sentence;
-    const auto* brought = std::get_if<BroughtIn>(&file->ledger().at(1).body);
+    const auto* brought = file->ledger().at(1).body.as<BroughtIn>();
     ASSERT_NE(brought, nullptr);
     EXPECT_EQ(brought->fileName, "smith.jsonl");
     EXPECT_EQ(brought->count, ledger.size());
@@ -94,8 +94,8 @@ TEST_F(TextForm, without_seals_comes_in_under_a_first_entry_that_says_so) {
         const Entry& now = file->ledger().at(entry.sequence + 1);
         EXPECT_EQ(now.time, entry.time);
         EXPECT_EQ(now.person, entry.person);
-        if (const auto* strike = std::get_if<Struck>(&entry.body)) {
-            EXPECT_EQ(std::get<Struck>(now.body).entry, strike->entry + 1) << "it strikes the same entry";
+        if (const auto* strike = entry.body.as<Struck>()) {
+            EXPECT_EQ(now.body.get<Struck>().entry, strike->entry + 1) << "it strikes the same entry";
         } else {
             EXPECT_EQ(cellsOf(now.body), cellsOf(entry.body));
         }
@@ -111,7 +111,7 @@ TEST_F(TextForm, with_lines_added_by_hand_says_of_those_alone_that_they_came_fro
     ASSERT_TRUE(file);
     ASSERT_EQ(file->ledger().size(), ledger.size() + 2);
     EXPECT_EQ(file->ledger().at(ledger.size()).seal, ledger.seal());
-    EXPECT_EQ(std::get<BroughtIn>(file->ledger().at(ledger.size() + 1).body).count, 1);
+    EXPECT_EQ(file->ledger().at(ledger.size() + 1).body.get<BroughtIn>().count, 1);
 }
 
 TEST_F(TextForm, with_a_seal_behind_a_line_without_one_is_refused) {

@@ -75,7 +75,7 @@ TEST_P(EarlierVersion, is_read_as_it_is_without_being_touched) {
         ASSERT_FALSE(refused);
         EXPECT_EQ(refused.error().sentence, file->readOnlyReason());
         for (const Entry& entry : file->ledger().entries()) {
-            if (const auto* added = std::get_if<AttachmentAdded>(&entry.body)) {
+            if (const auto* added = entry.body.as<AttachmentAdded>()) {
                 EXPECT_TRUE(file->attachmentBytes(added->sha256));
             }
         }
@@ -123,7 +123,7 @@ TEST_P(EarlierVersion, is_salvaged_when_it_is_damaged) {
     const auto file = RecordFile::open(folder / "new.caprail", OpenMode::readOnly);
     ASSERT_TRUE(file);
     EXPECT_TRUE(textOf(file->ledger()).starts_with(text)) << "what follows says that it was salvaged";
-    EXPECT_TRUE(std::holds_alternative<Salvaged>(file->ledger().entries().back().body));
+    EXPECT_TRUE(file->ledger().entries().back().body.is<Salvaged>());
     EXPECT_TRUE(read(path) == damaged);
 }
 

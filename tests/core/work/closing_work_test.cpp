@@ -52,9 +52,9 @@ TEST(ClosingWork, is_not_signed_by_enter_alone_nor_by_a_stray_key) {
         ASSERT_FALSE(refused) << "“" << stray << "”";
         EXPECT_NE(refused.error().sentence.find("build 1 of "), std::string::npos) << "it names what is signed";
     }
-    EXPECT_EQ(std::get<SignedOff>(*closingEntry(bench.facts, sign, "Sign", "", inch)).statement,
+    EXPECT_EQ(closingEntry(bench.facts, sign, "Sign", "", inch)->get<SignedOff>().statement,
               "Assembled and checked as recorded.");
-    EXPECT_EQ(std::get<SignedOff>(*closingEntry(bench.facts, sign, "Built for the dyno only.", "", inch)).statement,
+    EXPECT_EQ(closingEntry(bench.facts, sign, "Built for the dyno only.", "", inch)->get<SignedOff>().statement,
               "Built for the dyno only.");
 }
 
@@ -95,7 +95,7 @@ TEST(ClosingWork, a_bead_laid_again_is_the_same_tube_with_enter_alone) {
     const ClosingTask bead{Kind::bead, ClosingStep::beadLaid, {}, {}, {}, {}};
     const auto again = closingEntry(bench.facts, bead, "", "", inch);
     ASSERT_TRUE(again);
-    EXPECT_EQ(std::get<ClosingStepDone>(*again).lot, bench.facts.closing.at(ClosingStep::beadLaid).what.lot);
+    EXPECT_EQ(again->get<ClosingStepDone>().lot, bench.facts.closing.at(ClosingStep::beadLaid).what.lot);
 }
 
 TEST(TrialWork, goes_from_the_crank_over_the_nuts_to_the_items) {

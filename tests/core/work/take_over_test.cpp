@@ -46,7 +46,7 @@ TEST(ConfirmedStack, is_judged_again_when_only_a_shim_was_measured_anew) {
     ASSERT_EQ(bench.assessment.find("stack:1L")->state, CheckState::stale);
     const auto entry = confirmStack({1, Side::left}, bench.facts, bench.assessment);
     ASSERT_TRUE(entry);
-    EXPECT_TRUE(std::holds_alternative<JudgedAgain>(*entry));
+    EXPECT_TRUE(entry->is<JudgedAgain>());
     bench.make(*entry);
     EXPECT_EQ(bench.assessment.find("stack:1L")->state, CheckState::good);
 }

@@ -95,10 +95,10 @@ TEST_F(SessionDisk, keeps_what_cannot_be_stored_in_order_and_stores_it_once_the_
     EXPECT_TRUE(session->storeUnstored());
     ASSERT_EQ(session->ledger().size(), before + 3);
     EXPECT_EQ(session->ledger().at(before + 1).time, made) << "the moment at which it was made, not stored";
-    EXPECT_EQ(std::get<NoteAdded>(session->ledger().at(before + 1).body).text, "first");
-    const auto& photo = std::get<AttachmentAdded>(session->ledger().at(before + 2).body);
+    EXPECT_EQ(session->ledger().at(before + 1).body.get<NoteAdded>().text, "first");
+    const auto& photo = session->ledger().at(before + 2).body.get<AttachmentAdded>();
     EXPECT_EQ(*session->file().attachmentBytes(photo.sha256), "photo");
-    EXPECT_EQ(std::get<NoteAdded>(session->ledger().at(before + 3).body).text, "third");
+    EXPECT_EQ(session->ledger().at(before + 3).body.get<NoteAdded>().text, "third");
     session.reset();
     EXPECT_EQ(entriesIn(path), before + 3);
 }
@@ -110,7 +110,7 @@ TEST_F(SessionDisk, the_next_entry_takes_along_what_waits) {
     EXPECT_TRUE(note("second"));
     EXPECT_THAT(session->unstored(), testing::IsEmpty());
     EXPECT_EQ(session->ledger().size(), before + 2);
-    EXPECT_EQ(std::get<NoteAdded>(session->ledger().at(before + 1).body).text, "first");
+    EXPECT_EQ(session->ledger().at(before + 1).body.get<NoteAdded>().text, "first");
 }
 
 TEST_F(SessionDisk, an_entry_that_no_record_could_keep_does_not_wait) {
@@ -350,7 +350,7 @@ void SessionDisk::workWithSilentDisk(std::int64_t first, qint64& longest) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return answered.count() == 1; }, 10'000));
     EXPECT_THAT(here.unstored(), testing::IsEmpty());
     EXPECT_EQ(here.ledger().size(), first + 3);
-    EXPECT_EQ(std::get<NoteAdded>(here.ledger().at(first + 3).body).text, "second");
+    EXPECT_EQ(here.ledger().at(first + 3).body.get<NoteAdded>().text, "second");
     EXPECT_FALSE(bar->isVisible());
     longest = gap.milliseconds();
     EXPECT_EQ(entriesIn(path), first + 3);

@@ -68,7 +68,7 @@ public:
             ADD_FAILURE() << ok.error().sentence;
             return 0;
         }
-        const bool isStrike = std::holds_alternative<Struck>(body);
+        const bool isStrike = body.is<Struck>();
         m_clock += 97'000;
         const Entry& entry = ledger.append({m_clock}, m_person, std::move(body));
         if (isStrike) {

@@ -118,7 +118,7 @@ TEST_F(History, a_cell_leads_to_its_entry) {
     EXPECT_EQ(child<QTabWidget>(panel, "pages")->currentIndex(), 0);
     const qint64 entry = child<EntriesTable>(panel, "entries")->selectedEntry();
     ASSERT_GT(entry, 0);
-    EXPECT_TRUE(std::holds_alternative<RoundOutcome>(bench.session->ledger().at(entry).body));
+    EXPECT_TRUE(bench.session->ledger().at(entry).body.is<RoundOutcome>());
 }
 
 TEST(RepeatabilityPage, pools_and_splits_what_two_people_read) {

@@ -64,7 +64,7 @@ TEST_F(Load, is_worked_out_beside_the_window_and_only_when_the_plate_is_another)
     ASSERT_NE(girdle.model(), nullptr);
     EXPECT_TRUE(girdle.model()->springsNotKnown().empty());
     // Paper waits for what the screen does not.
-    LayoutSet thinner = std::get<LayoutSet>(bench.session->ledger().at(bench.facts().layoutEntry).body);
+    LayoutSet thinner = bench.session->ledger().at(bench.facts().layoutEntry).body.get<LayoutSet>();
     thinner.plateThickness = inches(0.2);
     bench.make(thinner);
     ASSERT_TRUE(girdle.isBusy());

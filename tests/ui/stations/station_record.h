@@ -65,7 +65,7 @@ public:
     }
     /// A quarter of an inch of steel.
     void describePlate() {
-        LayoutSet layout = std::get<LayoutSet>(session->ledger().at(facts().layoutEntry).body);
+        LayoutSet layout = session->ledger().at(facts().layoutEntry).body.get<LayoutSet>();
         layout.plateThickness = inches(0.25);
         layout.plateMetal = PlateMetal::steel;
         make(layout);

@@ -187,7 +187,7 @@ TEST_F(Window, the_next_thing_is_done_by_keyboard_alone_and_is_on_disk) {
     QTest::keyClick(field, Qt::Key_Return);
     QApplication::processEvents();
     ASSERT_EQ(window->session()->ledger().size(), before + 1);
-    const auto& reading = std::get<GapReading>(window->session()->ledger().entries().back().body);
+    const auto& reading = window->session()->ledger().entries().back().body.get<GapReading>();
     EXPECT_EQ(reading.position, *next);
     EXPECT_EQ(reading.gap.typed, typed);
     const auto other = RecordFile::open(path.toStdString(), OpenMode::readOnly);

@@ -122,11 +122,11 @@ void BearingsFits::build() {
     m_table->setObjectName(QStringLiteral("fits"));
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
-        const auto* fit = std::get_if<FitReading>(&entry.body);
+        const auto* fit = entry.body.as<FitReading>();
         return fit != nullptr && fit->fit == m_id.first && fit->place == m_id.second;
     });
     m_entries->setLine([this](const Entry& entry) {
-        const auto& fit = std::get<FitReading>(entry.body);
+        const auto& fit = entry.body.get<FitReading>();
         return qtText(format(fit.value.value, m_session.units())) +
                (fit.instrument.empty() ? QString() : QStringLiteral(" · ") + qtText(fit.instrument));
     });

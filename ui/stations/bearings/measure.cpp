@@ -71,9 +71,9 @@ void BearingsMeasure::build() {
     m_entries->setMinimumHeight(3 * m_entries->fontMetrics().height()); // the words above come first
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
-        const auto* journal = std::get_if<JournalReading>(&entry.body);
-        const auto* bore = std::get_if<BoreReading>(&entry.body);
-        const auto* shells = std::get_if<ShellsFitted>(&entry.body);
+        const auto* journal = entry.body.as<JournalReading>();
+        const auto* bore = entry.body.as<BoreReading>();
+        const auto* shells = entry.body.as<ShellsFitted>();
         return (journal != nullptr && journal->journal == m_slot.journal) ||
                (bore != nullptr && bore->journal == m_slot.journal) ||
                (shells != nullptr && shells->journal == m_slot.journal);

@@ -121,19 +121,19 @@ QString bearingLine(const Entry& entry, const Units& units) {
     const auto with = [](const std::string& instrument) {
         return instrument.empty() ? QString() : QStringLiteral(" · ") + qtText(instrument);
     };
-    if (const auto* journal = std::get_if<JournalReading>(&entry.body)) {
+    if (const auto* journal = entry.body.as<JournalReading>()) {
         return QStringLiteral("%1, %2: %3")
                    .arg(journal->station)
                    .arg(directionName(journal->direction), qtText(format(journal->diameter.value, units))) +
                with(journal->instrument);
     }
-    if (const auto* bore = std::get_if<BoreReading>(&entry.body)) {
+    if (const auto* bore = entry.body.as<BoreReading>()) {
         return QStringLiteral("%1, %2: %3")
                    .arg(bore->station)
                    .arg(qtShown(bore->method), qtText(format(bore->value.value, units))) +
                with(bore->instrument);
     }
-    const auto* shells = std::get_if<ShellsFitted>(&entry.body);
+    const auto* shells = entry.body.as<ShellsFitted>();
     return shells == nullptr ? QString()
                              : PlacesText::tr("shells %1 and %2").arg(qtText(shells->upper), qtText(shells->lower));
 }

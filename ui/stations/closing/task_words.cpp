@@ -255,7 +255,7 @@ QString taskField(const RecordSession& session, const ClosingTask& task) {
 }
 
 QString taskEcho(const Body& entry, const Units& units) {
-    if (const auto* step = std::get_if<ClosingStepDone>(&entry)) {
+    if (const auto* step = entry.as<ClosingStepDone>()) {
         if (step->fitted) {
             return filled(ClosingTaskText::tr("%1 in the stacks, %2 set aside, %3 left over: %4 in all"), *step->fitted,
                           *step->aside, *step->leftOver, *step->fitted + *step->aside + *step->leftOver);
@@ -266,16 +266,16 @@ QString taskEcho(const Body& entry, const Units& units) {
         }
         return qtText(step->note);
     }
-    if (const auto* read = std::get_if<TurningTorqueRead>(&entry)) {
+    if (const auto* read = entry.as<TurningTorqueRead>()) {
         return filled(ClosingTaskText::tr("%1 to start it, %2 to turn it"), qtText(format(read->breakaway.value, units)),
                       qtText(format(read->running.value, units)));
     }
-    if (const auto* tightened = std::get_if<FastenerTightened>(&entry)) {
+    if (const auto* tightened = entry.as<FastenerTightened>()) {
         return tightened->torque    ? qtText(format(tightened->torque->value, units))
                : tightened->stretch ? qtText(format(tightened->stretch->value, units))
                                     : QString();
     }
-    if (const auto* own = std::get_if<OwnCheckAnswered>(&entry)) {
+    if (const auto* own = entry.as<OwnCheckAnswered>()) {
         return own->answer ? qtShown(*own->answer) : own->value ? qtText(format(own->value->value, units)) : QString();
     }
     return {};

@@ -124,7 +124,7 @@ QVariant EntriesModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::ToolTipRole && struckBy != 0) {
         const Entry& strike = ledger.at(struckBy);
         return plainTip(filled(tr("Struck by entry %1 (%2): %3"), struckBy, QString::fromStdString(strike.person),
-                               QString::fromStdString(std::get<Struck>(strike.body).why)));
+                               QString::fromStdString(strike.body.get<Struck>().why)));
     }
     if (role != Qt::DisplayRole) {
         return {};

@@ -112,7 +112,7 @@ std::optional<BandSet> bandEntry(const RecordSession& session, const std::string
     if (fact == nullptr) {
         return {};
     }
-    const auto* entry = std::get_if<BandSet>(&session.ledger().at(fact->entry).body);
+    const auto* entry = session.ledger().at(fact->entry).body.as<BandSet>();
     return entry == nullptr ? std::nullopt : std::optional(*entry);
 }
 

@@ -97,8 +97,7 @@ void EngineLayoutPage::load() {
     m_advice->setText(GirdleAdvice::load().text());
     const Facts& facts = m_session.facts();
     m_engine->load(facts.engine ? facts.engine->what : EngineDescribed{});
-    const auto* set =
-        facts.layoutEntry == 0 ? nullptr : std::get_if<LayoutSet>(&m_session.ledger().at(facts.layoutEntry).body);
+    const auto* set = facts.layoutEntry == 0 ? nullptr : m_session.ledger().at(facts.layoutEntry).body.as<LayoutSet>();
     m_layout->load(set == nullptr ? LayoutSet{} : *set);
     drawTyped();
 }

@@ -112,7 +112,7 @@ void FastenersGroupParts::store() {
         emit refused(qtText(entries.error().sentence));
         return;
     }
-    const GroupKey made = keyOf(std::get<FastenerGroupSet>(entries->back()));
+    const GroupKey made = keyOf(entries->back().get<FastenerGroupSet>());
     if (const auto stored = m_session.appendAll(std::move(*entries)); !stored) {
         emit refused(qtText(stored.error().sentence));
         return;

@@ -52,9 +52,9 @@ void FastenersTighten::build() {
     setTip(m_loose, tr("The fastener was loosened: what rests on it becomes stale"));
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
-        const auto* tightened = std::get_if<FastenerTightened>(&entry.body);
-        const auto* loosened = std::get_if<FastenerLoosened>(&entry.body);
-        const auto* outcome = std::get_if<RoundOutcome>(&entry.body);
+        const auto* tightened = entry.body.as<FastenerTightened>();
+        const auto* loosened = entry.body.as<FastenerLoosened>();
+        const auto* outcome = entry.body.as<RoundOutcome>();
         return (tightened != nullptr && tightened->fastener == m_fastener) ||
                (loosened != nullptr && loosened->fastener == m_fastener) ||
                (outcome != nullptr && outcome->fastener == m_fastener);
@@ -62,11 +62,11 @@ void FastenersTighten::build() {
     m_entries->setLine([this](const Entry& entry) {
         QString line;
         std::string with;
-        if (const auto* tightened = std::get_if<FastenerTightened>(&entry.body)) {
+        if (const auto* tightened = entry.body.as<FastenerTightened>()) {
             line = broughtTo(*tightened, units()) +
                    (tightened->isNew.value_or(false) ? QStringLiteral(" · ") + tr("new") : QString());
             with = tightened->instrument;
-        } else if (const auto* outcome = std::get_if<RoundOutcome>(&entry.body)) {
+        } else if (const auto* outcome = entry.body.as<RoundOutcome>()) {
             line = tr("round %1: %2").arg(outcome->round).arg(foundText(*outcome, units()));
             with = outcome->instrument;
         } else {

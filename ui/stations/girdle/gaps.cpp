@@ -65,7 +65,7 @@ void GirdleGaps::build() {
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setColumnHidden(EntriesModel::time, true);
     m_entries->setFilter([this](const Entry& entry) {
-        const auto* gap = std::get_if<GapReading>(&entry.body);
+        const auto* gap = entry.body.as<GapReading>();
         return gap != nullptr && gap->position == m_position;
     });
     m_checks->setFilter([this](const Check& check) {

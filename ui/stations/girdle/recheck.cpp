@@ -79,8 +79,8 @@ void GirdleRecheck::build() {
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setColumnHidden(EntriesModel::time, true);
     m_entries->setFilter([this](const Entry& entry) {
-        const auto* recheck = std::get_if<RecheckMade>(&entry.body);
-        const auto* built = std::get_if<StackBuilt>(&entry.body);
+        const auto* recheck = entry.body.as<RecheckMade>();
+        const auto* built = entry.body.as<StackBuilt>();
         return (recheck != nullptr && recheck->position == m_position) ||
                (built != nullptr && built->position == m_position);
     });

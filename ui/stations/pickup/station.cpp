@@ -65,8 +65,8 @@ void PickupStation::build() {
     m_entries->setColumnHidden(EntriesModel::time, true);
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([](const Entry& entry) {
-        const auto* part = std::get_if<PartChanged>(&entry.body);
-        return std::holds_alternative<PickupReading>(entry.body) ||
+        const auto* part = entry.body.as<PartChanged>();
+        return entry.body.is<PickupReading>() ||
                (part != nullptr && (part->part == Part::pan || part->part == Part::gasket ||
                                     part->part == Part::plate || part->part == Part::pickup));
     });
