@@ -210,7 +210,7 @@ public:
     [[nodiscard]] const Body& last() const { return session->ledger().entries().back().body; }
     template <class T> [[nodiscard]] const T& lastAs() const {
         static const T none{};
-        const T* body = std::get_if<T>(&last());
+        const T* body = last().as<T>();
         EXPECT_NE(body, nullptr) << "the last entry is of another kind";
         return body == nullptr ? none : *body;
     }
