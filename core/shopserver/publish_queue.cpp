@@ -2,12 +2,18 @@
 #include <shopserver/publish_queue.h>
 
 #include <algorithm>
+#include <cerrno>
+#include <chrono>
+#include <fcntl.h>
 #include <filesystem>
 #include <ledger/entry.h>
 #include <sstream>
 #include <store/file/new_file.h>
 #include <store/file/read_file.h>
+#include <sys/file.h>
+#include <thread>
 #include <tuple>
+#include <unistd.h>
 
 namespace caprail {
 
@@ -27,12 +33,45 @@ std::optional<WaitingRecord> noteAt(const std::string& file) {
     std::istringstream in(*text);
     WaitingRecord record;
     in >> record.since.milliseconds >> record.last.milliseconds;
-    if (in.get() != '\n') {
+    constexpr std::int64_t latest = 253'402'300'799'999; // of the year 9999
+    const auto isMoment = [](UtcTime time) { return time.milliseconds >= 0 && time.milliseconds <= latest; };
+    if (in.get() != '\n' || !isMoment(record.since) || !isMoment(record.last)) {
         return std::nullopt;
     }
     record.path.assign(std::istreambuf_iterator<char>(in), {});
     return record.path.empty() ? std::nullopt : std::optional(std::move(record));
 }
+
+/// Held while a note is looked at and changed or removed, so that nobody puts a newer one in its place between the two.
+/// It goes with the process that has it. One that does not let it go is not waited for: a window may ask.
+class NotesLock {
+public:
+    explicit NotesLock(const std::string& folder)
+        : m_file(::open((folder + "/notes.lock").c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600)) {
+        constexpr auto pause = std::chrono::milliseconds(1);
+        for (int left = 1000; m_file >= 0 && left > 0 && !m_isHeld; --left) {
+            m_isHeld = ::flock(m_file, LOCK_EX | LOCK_NB) == 0;
+            if (!m_isHeld && errno != EINTR && errno != EWOULDBLOCK) {
+                return;
+            }
+            if (!m_isHeld) {
+                std::this_thread::sleep_for(pause);
+            }
+        }
+    }
+    NotesLock(const NotesLock&) = delete;
+    NotesLock& operator=(const NotesLock&) = delete;
+    ~NotesLock() {
+        if (m_file >= 0) {
+            ::close(m_file);
+        }
+    }
+    [[nodiscard]] bool isHeld() const { return m_isHeld; }
+
+private:
+    int m_file;
+    bool m_isHeld = false;
+};
 
 } // namespace
 
@@ -58,10 +97,16 @@ std::string PublishQueue::fileOf(const std::string& path) const {
     return m_folder + "/" + sha256Hex(path).substr(0, 32) + ending;
 }
 
-Result<void> PublishQueue::put(const WaitingRecord& record) const {
+Result<void> PublishQueue::add(WaitingRecord record) const {
     std::error_code error;
     fs::create_directories(m_folder, error); // what it could not make is said below
     const std::string file = fileOf(record.path);
+    const NotesLock lock(m_folder); // without it, the note is put all the same: rather once too often
+    if (const auto known = noteAt(file)) {
+        record.since = std::min(record.since, known->since);
+        // Another note than the one that is perhaps being published, even by a clock that was set back.
+        record.last.milliseconds = std::max(record.last.milliseconds, known->last.milliseconds + 1);
+    }
     const std::string note =
         std::to_string(record.since.milliseconds) + " " + std::to_string(record.last.milliseconds) + "\n" + record.path;
     const auto fill = [&](const std::string& unfinished) { return fillWith(unfinished, note); };
@@ -73,12 +118,11 @@ Result<void> PublishQueue::put(const WaitingRecord& record) const {
 }
 
 Result<void> PublishQueue::addChanged(const std::string& path, UtcTime now) const {
-    const auto known = noteAt(fileOf(path));
-    return put({path, known ? known->since : now, now});
+    return add({path, now, now});
 }
 
 Result<void> PublishQueue::addAsked(const std::string& path, UtcTime now) const {
-    return put({path, {}, now});
+    return add({path, {}, now});
 }
 
 std::vector<WaitingRecord> PublishQueue::waiting() const {
@@ -98,7 +142,8 @@ std::vector<WaitingRecord> PublishQueue::waiting() const {
 
 void PublishQueue::settle(const WaitingRecord& record) const {
     const std::string file = fileOf(record.path);
-    if (noteAt(file) == record) {
+    const NotesLock lock(m_folder);
+    if (lock.isHeld() && noteAt(file) == record) {
         std::error_code ignored; // it is gone, or is looked at again
         fs::remove(file, ignored);
     }

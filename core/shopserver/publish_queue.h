@@ -48,7 +48,7 @@ public:
 
 private:
     [[nodiscard]] std::string fileOf(const std::string& path) const;
-    Result<void> put(const WaitingRecord& record) const;
+    Result<void> add(WaitingRecord record) const;
     std::string m_folder;
 };
 
