@@ -55,6 +55,24 @@ TEST_F(TheTablesOfAShop, are_refused_when_another_edition_made_them) {
     EXPECT_THAT(made.error().sentence, HasSubstr("made by another edition of this program (1)"));
 }
 
+TEST_F(TheTablesOfAShop, are_refused_when_what_is_noted_of_them_cannot_be) {
+    Connection owner = as("postgres");
+    ASSERT_TRUE(makeTables(owner));
+    for (const char* change : {"UPDATE migration SET number = 0 WHERE number = 1",
+                               "UPDATE migration SET number = -9223372036854775808 WHERE number = 1",
+                               "DELETE FROM migration WHERE number = 2"}) {
+        const auto undone = owner.together([&]() -> Result<void> {
+            done(owner.run(change));
+            const auto checked = checkTables(owner);
+            EXPECT_FALSE(checked) << change;
+            EXPECT_THAT(checked ? "" : checked.error().sentence, HasSubstr("made by another edition")) << change;
+            return refuse("undone");
+        });
+        EXPECT_FALSE(undone);
+    }
+    done(checkTables(owner));
+}
+
 TEST_F(TheTablesOfAShop, are_made_whole_or_not_at_all) {
     Connection owner = as("postgres");
     // The second migration finds a name taken that it wants.
