@@ -260,6 +260,8 @@ Result<void> Connection::together(const std::function<Result<void>()>& change) {
     auto done = change();
     if (done) {
         done = run("COMMIT");
+        // What PostgreSQL refuses to keep is undone by that; SQLite may be asked again.
+        m_state->isInTransaction = !m_state->isPostgres();
     }
     if (!done && m_state->isInTransaction && isOpen()) {
         // What the refusal was, the connection goes on saying.

@@ -15,8 +15,7 @@ namespace caprail {
 
 namespace {
 
-/// A word of the server's may have 2046 bytes, and all words of a record a mebibyte.
-constexpr qsizetype longestWord = 200;
+/// All words of a record may have a mebibyte.
 constexpr std::size_t mostWords = 400UL * 1024;
 
 QJsonValue jsonValue(const std::string& text) {
@@ -98,8 +97,8 @@ std::string distinctWords(std::string_view text) {
     std::set<std::string> seen;
     std::string all;
     for (const std::string& word : wordsIn(text)) {
-        const std::string kept = qtText(foldedWord(word)).left(longestWord).toStdString();
-        if (!kept.empty() && all.size() + kept.size() < mostWords && seen.insert(kept).second) {
+        const std::string kept = foldedWord(word);
+        if (all.size() + kept.size() < mostWords && seen.insert(kept).second) {
             all += (all.empty() ? "" : " ") + kept;
         }
     }

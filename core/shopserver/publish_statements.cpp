@@ -36,6 +36,24 @@ Result<std::optional<HeldState>> PublishStatements::known(std::string_view ident
     return held;
 }
 
+Result<std::string> PublishStatements::lacking(std::int64_t record, std::string_view hashes) {
+    const auto query = ready(m_lacking, "SELECT sha256 FROM lacking(?, ?)");
+    if (!query) {
+        return tl::unexpected(query.error());
+    }
+    Query& q = **query;
+    q.bind(1, record);
+    q.bindBytes(2, hashes);
+    std::string all;
+    for (auto more = q.step(); !more || *more; more = q.step()) {
+        if (!more) {
+            return tl::unexpected(more.error());
+        }
+        all += q.bytes(0);
+    }
+    return all;
+}
+
 Result<HeldState> PublishStatements::hold(std::string_view identity) {
     const auto query = ready(m_hold, "SELECT id, entries, head FROM hold_record(?)");
     if (!query) {
@@ -86,9 +104,8 @@ Result<bool> PublishStatements::beginAttachment(std::int64_t record, std::string
     return isNew;
 }
 
-Result<void> PublishStatements::addPiece(std::string_view sha256, std::int64_t piece, std::string_view bytes,
-                                         bool isLast) {
-    const auto query = ready(m_addPiece, "SELECT add_piece(?, ?, ?, CAST(? AS integer) <> 0)");
+Result<void> PublishStatements::addPiece(std::string_view sha256, std::int64_t piece, std::string_view bytes) {
+    const auto query = ready(m_addPiece, "SELECT add_piece(?, ?, ?, true)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -96,7 +113,6 @@ Result<void> PublishStatements::addPiece(std::string_view sha256, std::int64_t p
     q.bindBytes(1, sha256);
     q.bind(2, piece);
     q.bindBytes(3, bytes);
-    q.bind(4, std::int64_t{isLast ? 1 : 0});
     return q.run();
 }
 
