@@ -112,9 +112,10 @@ Result<std::int64_t> Across::pulls() {
 
 Result<std::vector<AcrossGroup>> Across::groupsBy(std::string_view column) {
     const std::string name(column);
-    auto query = m_connection->prepare("SELECT " + name + ", count(*) FROM listing WHERE " + wholeOnes + " AND " +
-                                       name + " <> '' GROUP BY " + name + " ORDER BY " +
-                                       m_connection->dialect().naturally(name) + ", " + name);
+    const Dialect& d = m_connection->dialect();
+    auto query =
+        m_connection->prepare("SELECT " + name + ", count(*) FROM listing WHERE " + wholeOnes + " AND " + name +
+                              " <> '' GROUP BY " + name + " ORDER BY " + d.naturally(name) + ", " + d.bytewise(name));
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -154,7 +155,8 @@ Result<std::vector<std::string>> Across::bands() {
 
 Result<AcrossSpreads> Across::spreads(std::string_view band) {
     const std::string out = std::to_string(static_cast<int>(CheckState::out));
-    auto query = asked("SELECT place_order, min(place), count(*), count(*) FILTER (WHERE state = " + out +
+    auto query = asked("SELECT place_order, min(" + m_connection->dialect().bytewise("place") +
+                           "), count(*), count(*) FILTER (WHERE state = " + out +
                            "), min(value_nm), max(value_nm), count(lower_nm), min(lower_nm), max(lower_nm), "
                            "min(upper_nm), max(upper_nm) FROM banded WHERE band = ?" +
                            within("banded") + " GROUP BY place_order ORDER BY place_order",
@@ -213,8 +215,9 @@ Result<void> Across::eachValue(std::string_view band, const std::function<void(A
         asked("SELECT banded.place, banded.listing, banded.build, banded.value_nm, banded.state, " +
                   d.asText("listing.customer") + ", " + d.asText("listing.engine") + ", " + d.asText("listing.serial") +
                   " FROM banded JOIN listing ON listing.id = banded.listing WHERE banded.band = ?" + within("banded") +
-                  " ORDER BY banded.place_order, banded.value_nm, listing.customer, listing.engine, "
-                  "listing.serial, banded.build",
+                  " ORDER BY banded.place_order, banded.value_nm, " + d.bytewise("banded.place") + ", " +
+                  d.bytewise("listing.customer") + ", " + d.bytewise("listing.engine") + ", " +
+                  d.bytewise("listing.serial") + ", banded.build, banded.listing",
               band);
     if (!query) {
         return tl::unexpected(query.error());
@@ -236,10 +239,11 @@ Result<void> Across::eachValue(std::string_view band, const std::function<void(A
 
 Result<std::vector<MovementCount>> Across::movements(MovementBy by) {
     const std::string column = by == MovementBy::fastener ? "fastener" : by == MovementBy::wrench ? "wrench" : "person";
-    auto query = asked("SELECT " + column +
-                       ", CAST(sum(pulled) AS bigint), CAST(sum(moved) AS bigint), max(largest_mdeg) FROM movement "
-                       "WHERE true" +
-                       within("movement") + " GROUP BY " + column);
+    auto query =
+        asked("SELECT " + column +
+              ", CAST(sum(pulled) AS bigint), CAST(sum(moved) AS bigint), max(largest_mdeg) FROM movement "
+              "WHERE true" +
+              within("movement") + " GROUP BY " + column + " ORDER BY " + m_connection->dialect().bytewise(column));
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -282,7 +286,8 @@ Result<std::vector<AcrossInstrument>> Across::instruments() {
         return tl::unexpected(read.error());
     }
     std::ranges::sort(list, [](const AcrossInstrument& a, const AcrossInstrument& b) {
-        return std::tuple(!a.due, a.due, a.name, a.serial) < std::tuple(!b.due, b.due, b.name, b.serial);
+        return std::tuple(!a.due, a.due, a.name, a.serial, a.type) <
+               std::tuple(!b.due, b.due, b.name, b.serial, b.type);
     });
     return list;
 }

@@ -71,9 +71,12 @@ std::string ListingPages::orderOf(const ListingWish& wish) const {
     const std::string direction = wish.isDescending ? " DESC" : " ASC";
     std::vector<std::string> keys;
     const auto text = [&](std::string_view column) { keys.push_back(d.naturally("listing." + std::string(column))); };
-    const std::string group = wish.grouping == ListingWish::Grouping::customer ? d.naturally("listing.customer") + ", "
-                              : wish.grouping == ListingWish::Grouping::state  ? "listing.state, "
-                                                                               : "";
+    // To the byte behind it, as groups are: those of one are not parted by those of another that differs in letter
+    // case.
+    const std::string group = wish.grouping == ListingWish::Grouping::customer
+                                  ? d.naturally("listing.customer") + ", " + d.bytewise("listing.customer") + ", "
+                              : wish.grouping == ListingWish::Grouping::state ? "listing.state, "
+                                                                              : "";
     if (wish.order == "customer" || wish.order == "who") {
         text(wish.order);
     } else if (wish.order == "engine") {
@@ -170,9 +173,10 @@ Result<std::vector<ListingGroup>> ListingPages::groups(const ListingWish& wish) 
     }
     const bool isByCustomer = wish.grouping == ListingWish::Grouping::customer;
     const std::string column = isByCustomer ? "listing.customer" : "listing.state";
+    const Dialect& d = m_connection->dialect();
     const Asked where = whereOf(wish);
     auto query = asked("SELECT " + column + ", count(*) FROM listing" + where.sql + " GROUP BY " + column +
-                           " ORDER BY " + (isByCustomer ? m_connection->dialect().naturally(column) : column),
+                           " ORDER BY " + (isByCustomer ? d.naturally(column) + ", " + d.bytewise(column) : column),
                        where);
     for (auto more = query ? query->step() : tl::unexpected(query.error());; more = query->step()) {
         if (!more) {
