@@ -33,6 +33,11 @@ std::optional<WaitingRecord> noteAt(const std::string& file) {
     std::istringstream in(*text);
     WaitingRecord record;
     in >> record.since.milliseconds >> record.last.milliseconds;
+    if (in.peek() == '\n') { // of an earlier program
+        record.isAsked = record.since == UtcTime();
+    } else {
+        in >> record.isAsked;
+    }
     constexpr std::int64_t latest = 253'402'300'799'999; // of the year 9999
     const auto isMoment = [](UtcTime time) { return time.milliseconds >= 0 && time.milliseconds <= latest; };
     if (in.get() != '\n' || !isMoment(record.since) || !isMoment(record.last)) {
@@ -77,8 +82,8 @@ private:
 
 std::optional<UtcTime> dueAt(const WaitingRecord& record, PublishSchedule schedule) {
     const std::int64_t since = record.since.milliseconds;
-    if (since == 0) {
-        return record.since;
+    if (record.isAsked) {
+        return UtcTime();
     }
     switch (schedule) {
     case PublishSchedule::never:
@@ -103,12 +108,21 @@ Result<void> PublishQueue::add(WaitingRecord record) const {
     const std::string file = fileOf(record.path);
     const NotesLock lock(m_folder); // without it, the note is put all the same: rather once too often
     if (const auto known = noteAt(file)) {
-        record.since = std::min(record.since, known->since);
+        const bool isFirst = known->since == UtcTime();
+        record.since = isFirst ? record.since : record.isAsked ? known->since : std::min(record.since, known->since);
+        record.isAsked = record.isAsked || known->isAsked;
         // Another note than the one that is perhaps being published, even by a clock that was set back.
         record.last.milliseconds = std::max(record.last.milliseconds, known->last.milliseconds + 1);
     }
-    const std::string note =
-        std::to_string(record.since.milliseconds) + " " + std::to_string(record.last.milliseconds) + "\n" + record.path;
+    return put(record);
+}
+
+Result<void> PublishQueue::put(const WaitingRecord& record) const {
+    std::error_code error;
+    const std::string file = fileOf(record.path);
+    const std::string note = std::to_string(record.since.milliseconds) + " " +
+                             std::to_string(record.last.milliseconds) + (record.isAsked ? " 1\n" : " 0\n") +
+                             record.path;
     const auto fill = [&](const std::string& unfinished) { return fillWith(unfinished, note); };
     auto done = fs::exists(file, error) ? replaceFile(file, fill) : makeNewFile(file, fill);
     if (!done && fs::exists(file, error)) { // another window was faster
@@ -122,7 +136,7 @@ Result<void> PublishQueue::addChanged(const std::string& path, UtcTime now) cons
 }
 
 Result<void> PublishQueue::addAsked(const std::string& path, UtcTime now) const {
-    return add({path, {}, now});
+    return add({path, {}, now, true});
 }
 
 std::vector<WaitingRecord> PublishQueue::waiting() const {
@@ -136,8 +150,24 @@ std::vector<WaitingRecord> PublishQueue::waiting() const {
             }
         }
     }
-    std::ranges::sort(all, {}, [](const WaitingRecord& record) { return std::tie(record.since, record.path); });
+    std::ranges::sort(
+        all, {}, [](const WaitingRecord& record) { return std::tuple(!record.isAsked, record.since, record.path); });
     return all;
+}
+
+void PublishQueue::takeBack(const WaitingRecord& asked) const {
+    const NotesLock lock(m_folder);
+    auto known = noteAt(fileOf(asked.path));
+    if (!lock.isHeld() || !known || !known->isAsked) {
+        return;
+    }
+    std::error_code ignored;
+    if (known->since == UtcTime()) {
+        fs::remove(fileOf(asked.path), ignored);
+    } else {
+        known->isAsked = false;
+        (void)put(*known); // else it is published once more
+    }
 }
 
 void PublishQueue::settle(const WaitingRecord& record) const {

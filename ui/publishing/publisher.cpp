@@ -215,8 +215,8 @@ QString Publisher::publish(const QStringList& filesAndFolders) {
 
 void Publisher::stop() {
     for (const WaitingRecord& record : m_queue.waiting()) {
-        if (record.since == UtcTime()) {
-            m_queue.settle(record);
+        if (record.isAsked) {
+            m_queue.takeBack(record);
         }
     }
     if (m_run) {

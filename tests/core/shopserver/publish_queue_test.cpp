@@ -95,6 +95,19 @@ TEST_F(TheQueue, makes_a_record_that_a_person_asks_for_due_at_once_whatever_the_
     EXPECT_EQ(dueAt(queue.waiting().front(), PublishSchedule::daily), UtcTime()) << "a change does not make it wait";
 }
 
+TEST_F(TheQueue, goes_on_waiting_for_a_change_when_a_person_asks_no_more) {
+    ASSERT_TRUE(queue.addChanged("/shop/a.caprail", noon));
+    ASSERT_TRUE(queue.addAsked("/shop/a.caprail", after(noon, 1)));
+    ASSERT_TRUE(queue.addAsked("/shop/b.caprail", after(noon, 1)));
+    for (const WaitingRecord& one : queue.waiting()) {
+        EXPECT_TRUE(one.isAsked) << one.path;
+        queue.takeBack(one);
+    }
+    ASSERT_EQ(queue.waiting().size(), 1U) << "nothing of b had changed";
+    EXPECT_EQ(queue.waiting().front().path, "/shop/a.caprail");
+    EXPECT_EQ(dueAt(queue.waiting().front(), PublishSchedule::hourly), after(noon, 60));
+}
+
 TEST_F(TheQueue, waits_for_a_pause_after_a_change_but_not_for_ever) {
     const WaitingRecord once{"a", noon, noon};
     EXPECT_EQ(dueAt(once, PublishSchedule::eachChange), (UtcTime{noon.milliseconds + 10'000}));
@@ -107,9 +120,13 @@ TEST_F(TheQueue, waits_for_a_pause_after_a_change_but_not_for_ever) {
 TEST_F(TheQueue, passes_over_what_somebody_else_left_in_its_folder) {
     ASSERT_TRUE(queue.addChanged("/shop/a.caprail", noon));
     std::ofstream(folder / "queue/torn.waits") << "17";
-    std::ofstream(folder / "queue/late.waits") << "9223372036854775807 9223372036854775807\nx";
+    std::ofstream(folder / "queue/late.waits") << "9223372036854775807 9223372036854775807 0\nx";
     std::ofstream(folder / "queue/readme.txt") << "1 1\nx";
     EXPECT_EQ(queue.waiting().size(), 1U);
+    std::ofstream(folder / "queue/early.waits") << "0 1777896000000\n/shop/b.caprail";
+    ASSERT_EQ(queue.waiting().size(), 2U);
+    EXPECT_EQ(queue.waiting().front(), (WaitingRecord{"/shop/b.caprail", {}, noon, true}))
+        << "as it was written before";
 }
 
 } // namespace
