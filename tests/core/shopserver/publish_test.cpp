@@ -112,6 +112,27 @@ TEST_F(Publishing, says_of_a_record_what_its_shop_s_list_says) {
     EXPECT_EQ(reader.text("SELECT CAST(min(due) AS text) FROM instruments_due"), format(*said.summary.due));
 }
 
+TEST_F(Publishing, lists_a_record_whose_texts_are_longer_than_an_index_takes) {
+    std::string customer, engine, serial;
+    std::uint32_t random = 1; // what repeats itself would be packed
+    for (std::string* text : {&customer, &engine, &serial}) {
+        while (text->size() < 9000) {
+            random = random * 1664525U + 1013904223U;
+            *text += std::string("\xF0\xA0\x80") + static_cast<char>(0x80 + (random >> 26U)); // four bytes each
+        }
+    }
+    shoptest::Maker maker;
+    maker.begin(customer, engine, serial);
+    shoptest::write(folder / "long.caprail", maker.ledger);
+    Connection bench = as("bench_1");
+    published(bench, folder / "long.caprail");
+    Connection reader = as("reader_1");
+    const auto listed = reader.text("SELECT customer FROM listing");
+    ASSERT_TRUE(listed) << listed.error().sentence;
+    EXPECT_EQ(*listed, customer.substr(0, 199UL * 4) + "…") << "no sign is cut in two";
+    EXPECT_TRUE(verifyHeld(reader, toHex(sealOf(folder / "long.caprail", 1))));
+}
+
 TEST_F(Publishing, finds_the_engines_of_a_lot_but_not_by_an_entry_that_was_struck) {
     shoptest::Maker maker;
     maker.begin("Orrin Vale", "6.2 V8");
