@@ -28,6 +28,13 @@ TEST_F(TheTablesOfAShop, are_made_once_and_then_left_as_they_are) {
     done(checkTables(owner));
 }
 
+TEST_F(TheTablesOfAShop, lie_on_a_server_whose_notices_reach_no_terminal) {
+    Connection owner = as("postgres");
+    testing::internal::CaptureStderr();
+    done(owner.run("DO $$ BEGIN RAISE WARNING E'\\x1b]0;steered\\x07'; END $$"));
+    EXPECT_EQ(testing::internal::GetCapturedStderr(), "");
+}
+
 TEST_F(TheTablesOfAShop, are_missed_with_the_sentence_that_says_who_makes_them) {
     Connection owner = as("postgres");
     const auto checked = checkTables(owner);
