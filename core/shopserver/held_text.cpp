@@ -61,12 +61,10 @@ private:
             return tl::unexpected(query.error());
         }
         query->bind(1, m_id);
-        for (auto more = query->step(); !more || *more; more = query->step()) {
-            const std::string seal = more ? query->bytes(2) : std::string();
-            auto done = !more ? tl::unexpected(more.error()) : takeEntry(query->integer(0), query->text(1), seal);
-            if (!done) {
-                return done;
-            }
+        if (auto done =
+                query->each([&](const Query& row) { return takeEntry(row.integer(0), row.text(1), row.bytes(2)); });
+            !done) {
+            return done;
         }
         const bool isWhole = m_fetched.entries == m_entries && bytesOf(m_fetched.seal) == m_head;
         return isWhole ? Result<void>()
@@ -124,14 +122,11 @@ private:
         }
         query->bind(1, m_id);
         std::string present;
-        for (auto more = query->step(); !more || *more; more = query->step()) {
-            if (!more) {
-                return tl::unexpected(more.error());
-            }
+        auto read = query->each([&](const Query& row) -> Result<void> {
             if (m_stop.stop_requested()) {
                 return refuse(Core::say("Fetching was stopped: nothing was made."));
             }
-            const std::string bytes = query->bytes(0);
+            const std::string bytes = row.bytes(0);
             const std::string hash = hexOf({caprail::bytesOf(std::string_view(bytes)), bytes.size()});
             if (hash != present) {
                 if (auto good = endPhoto(present); !good) {
@@ -139,9 +134,10 @@ private:
                 }
                 present = hash;
             }
-            if (auto done = takePiece(hash, query->bytes(1)); !done) {
-                return done;
-            }
+            return takePiece(hash, row.bytes(1));
+        });
+        if (!read) {
+            return read;
         }
         auto good = endPhoto(present);
         if (good && !m_expected.empty()) {

@@ -5,19 +5,8 @@
 
 namespace caprail {
 
-Result<Query*> PublishStatements::ready(std::optional<Query>& statement, std::string_view sql) {
-    if (!statement) {
-        auto prepared = m_database.prepare(sql);
-        if (!prepared) {
-            return tl::unexpected(prepared.error());
-        }
-        statement = std::move(*prepared);
-    }
-    return &*statement;
-}
-
 Result<std::optional<HeldState>> PublishStatements::known(std::string_view identity, std::int64_t entry) {
-    const auto query = ready(m_known, "SELECT id, entries, head, coalesce(seal, '') FROM known(?, ?)");
+    const auto query = m_database.ready(m_known, "SELECT id, entries, head, coalesce(seal, '') FROM known(?, ?)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -37,7 +26,7 @@ Result<std::optional<HeldState>> PublishStatements::known(std::string_view ident
 }
 
 Result<std::string> PublishStatements::lacking(std::int64_t record, std::string_view hashes) {
-    const auto query = ready(m_lacking, "SELECT sha256 FROM lacking(?, ?)");
+    const auto query = m_database.ready(m_lacking, "SELECT sha256 FROM lacking(?, ?)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -45,17 +34,15 @@ Result<std::string> PublishStatements::lacking(std::int64_t record, std::string_
     q.bind(1, record);
     q.bindBytes(2, hashes);
     std::string all;
-    for (auto more = q.step(); !more || *more; more = q.step()) {
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        all += q.bytes(0);
-    }
-    return all;
+    const auto read = q.each([&](const Query& row) -> Result<void> {
+        all += row.bytes(0);
+        return {};
+    });
+    return read ? Result<std::string>(std::move(all)) : tl::unexpected(read.error());
 }
 
 Result<HeldState> PublishStatements::hold(std::string_view identity) {
-    const auto query = ready(m_hold, "SELECT id, entries, head FROM hold_record(?)");
+    const auto query = m_database.ready(m_hold, "SELECT id, entries, head FROM hold_record(?)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -74,7 +61,7 @@ Result<HeldState> PublishStatements::hold(std::string_view identity) {
 
 Result<void> PublishStatements::addEntries(std::int64_t record, std::int64_t first, std::string_view lines,
                                            std::string_view seals) {
-    const auto query = ready(m_addEntries, "SELECT add_entries(?, ?, ?, ?)");
+    const auto query = m_database.ready(m_addEntries, "SELECT add_entries(?, ?, ?, ?)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -87,7 +74,7 @@ Result<void> PublishStatements::addEntries(std::int64_t record, std::int64_t fir
 }
 
 Result<bool> PublishStatements::beginAttachment(std::int64_t record, std::string_view sha256, std::int64_t size) {
-    const auto query = ready(m_begin, "SELECT CAST(begin_attachment(?, ?, ?) AS integer)");
+    const auto query = m_database.ready(m_begin, "SELECT CAST(begin_attachment(?, ?, ?) AS integer)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -105,7 +92,7 @@ Result<bool> PublishStatements::beginAttachment(std::int64_t record, std::string
 }
 
 Result<void> PublishStatements::addPiece(std::string_view sha256, std::int64_t piece, std::string_view bytes) {
-    const auto query = ready(m_addPiece, "SELECT add_piece(?, ?, ?, true)");
+    const auto query = m_database.ready(m_addPiece, "SELECT add_piece(?, ?, ?, true)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -118,7 +105,7 @@ Result<void> PublishStatements::addPiece(std::string_view sha256, std::int64_t p
 
 Result<void> PublishStatements::publish(std::int64_t record, std::int64_t sent, std::string_view listing,
                                         std::string_view words, std::string_view figures) {
-    const auto query = ready(m_publish, "SELECT publish(?, ?, CAST(? AS jsonb), ?, CAST(? AS jsonb))");
+    const auto query = m_database.ready(m_publish, "SELECT publish(?, ?, CAST(? AS jsonb), ?, CAST(? AS jsonb))");
     if (!query) {
         return tl::unexpected(query.error());
     }

@@ -33,7 +33,6 @@ public:
                          std::string_view figures);
 
 private:
-    Result<Query*> ready(std::optional<Query>& statement, std::string_view sql);
     Connection& m_database;
     std::optional<Query> m_known, m_lacking, m_hold, m_addEntries, m_begin, m_addPiece, m_publish;
 };
