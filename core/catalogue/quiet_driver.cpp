@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catalogue/quiet_driver.h>
 
+#include <QByteArray>
 #include <QLibrary>
 #include <QString>
 #include <cstdio>
@@ -33,7 +34,8 @@ void keepNotices(const QVariant& connection) {
     // The library that the driver has loaded: it lends no header to a program that speaks through the driver alone.
     static const auto set =
         reinterpret_cast<SetReceiver>(QLibrary::resolve(QStringLiteral("pq"), 5, "PQsetNoticeReceiver"));
-    if (set != nullptr && qstrcmp(connection.typeName(), "PGconn*") == 0) {
+    const QByteArray type = connection.typeName(); // Qt 6 calls it by the structure's own name
+    if (set != nullptr && (type == "pg_conn*" || type == "PGconn*")) {
         set(*static_cast<void* const*>(connection.constData()), ignore, nullptr);
     }
 }
