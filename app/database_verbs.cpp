@@ -5,7 +5,7 @@
 #include "call.h"
 #include "verbs.h"
 
-#include <filesystem>
+#include <algorithm>
 #include <ledger/qt_text.h>
 #include <session/filled.h>
 #include <shop/folder_walk.h>
@@ -29,36 +29,19 @@ Result<Connection> connected(const QString& service) {
     return open ? Result<Connection>(std::move(database)) : tl::unexpected(open.error());
 }
 
-struct FilesToPublish {
-    std::vector<std::string> paths;
-    int exitCode = done;
-};
-
-/// A record, or the records of a folder and of the folders in it.
-Result<FilesToPublish> filesAt(const std::string& path) {
-    std::error_code error;
-    if (!std::filesystem::is_directory(path, error)) {
-        return FilesToPublish{{path}};
-    }
-    const auto walk = walkFolder(path);
-    if (!walk) {
-        return tl::unexpected(walk.error());
-    }
-    FilesToPublish files;
-    for (const FoundFile& file : walk->files) {
-        files.paths.push_back(path + "/" + file.path);
-    }
-    for (const UnreadFolder& folder : walk->unread) {
-        files.exitCode = complain(answerIsNo, qtText(folder.sentence));
-    }
-    return files;
+/// Whether the database itself failed or refused, so that nothing could be done; else the answer is no: there is no
+/// such record, or it is not as it must be. What the functions of its tables refuse (codes CPR…) is of the record.
+ExitCode codeOf(const Connection& database) {
+    const bool hasFailed = database.isOffline() || !database.isOpen() ||
+                           (!database.lastCode().empty() && !database.lastCode().starts_with("CPR"));
+    return hasFailed ? unusable : answerIsNo;
 }
 
 int makeDatabase(const Call& call) {
     auto database = connected(call.value("at"));
     const auto made = database ? makeTables(*database) : tl::unexpected(database.error());
     if (!made) {
-        return complain(unusable, call.value("at"), made.error());
+        return cannotUse(call.value("at"), made.error());
     }
     print(made->before == made->now ? QStringLiteral("The tables are there and up to date.\n")
           : made->before == 0       ? QStringLiteral("The tables were made.\n")
@@ -70,7 +53,7 @@ int showDatabase(const Call& call) {
     auto database = openDatabase(call.value("at"));
     const auto sums = database ? sumsOf(*database) : tl::unexpected(database.error());
     if (!sums) {
-        return complain(unusable, call.value("at"), sums.error());
+        return cannotUse(call.value("at"), sums.error());
     }
     print(filled(QStringLiteral("%1 records, %2 entries, %3 photos and files of %4 bytes.\n"), sums->records,
                  sums->entries, sums->photos, sums->photoBytes));
@@ -96,7 +79,7 @@ int verifyDatabase(const Call& call) {
     auto database = openDatabase(call.value("at"));
     const auto identities = database ? identitiesMeant(*database, call) : tl::unexpected(database.error());
     if (!identities) {
-        return complain(unusable, call.value("at"), identities.error());
+        return cannotUse(call.value("at"), identities.error(), database ? codeOf(*database) : unusable);
     }
     int exitCode = done;
     std::int64_t good = 0;
@@ -106,8 +89,8 @@ int verifyDatabase(const Call& call) {
             ++good;
             continue;
         }
-        if (database->isOffline()) {
-            return complain(unusable, call.value("at"), verified.error());
+        if (codeOf(*database) == unusable) {
+            return cannotUse(call.value("at"), verified.error());
         }
         const auto record = recordMeantBy(*database, identity);
         exitCode = complain(answerIsNo, record ? qtText(describe(*record)) : qtText(identity), verified.error());
@@ -124,7 +107,7 @@ int takeAwayFromDatabase(const Call& call) {
     auto database = openDatabase(call.value("at"));
     const auto taken = database ? takeAway(*database, call.at(1).toStdString()) : tl::unexpected(database.error());
     if (!taken) {
-        return complain(unusable, call.value("at"), taken.error());
+        return cannotUse(call.value("at"), taken.error());
     }
     return *taken ? int(done)
                   : complain(answerIsNo,
@@ -133,6 +116,11 @@ int takeAwayFromDatabase(const Call& call) {
 }
 
 } // namespace
+
+int cannotUse(const QString& service, const Problem& problem, ExitCode exitCode) {
+    return parseService(service.toStdString()) ? complain(exitCode, service, problem)
+                                               : complain(exitCode, qtText(problem.sentence));
+}
 
 Result<Connection> openDatabase(const QString& service) {
     auto database = connected(service);
@@ -162,29 +150,35 @@ int publish(const QStringList& arguments) {
     if (!call.isGood() || !call.has("to")) {
         return call.refuseUsage();
     }
-    const auto files = filesAt(call.path(0));
-    if (!files) {
-        return complain(unusable, call.at(0), files.error());
+    const auto records = recordsAt(call.path(0));
+    if (!records) {
+        return complain(unusable, call.at(0), records.error());
     }
     auto database = openDatabase(call.value("to"));
     if (!database) {
-        return complain(unusable, call.value("to"), database.error());
+        return cannotUse(call.value("to"), database.error());
+    }
+    int exitCode = done;
+    for (const UnreadFolder& folder : records->unread) {
+        exitCode = complain(answerIsNo, qtText(folder.sentence));
     }
     RecordPublisher publisher(*database);
-    int exitCode = files->exitCode;
     std::size_t told = 0;
-    for (const std::string& path : files->paths) {
-        const auto published = publisher.publish(path);
-        if (!published) {
-            const bool isOver = database->isOffline() || !database->isOpen();
-            exitCode = complain(isOver ? unusable : answerIsNo, qtPath(path), published.error());
-            if (isOver) {
+    for (const std::string& path : records->paths) {
+        const auto record = RecordFile::open(path, OpenMode::readOnly);
+        const auto published = record ? publisher.publish(*record) : tl::unexpected(record.error());
+        if (published) {
+            sayRemark(*record);
+            print(filled(QStringLiteral("%1: %2\n"), lineOf(path), qtText(sentenceOf(*published))));
+        } else {
+            // One of a folder that is no record is passed over, and said.
+            const ExitCode code = record ? codeOf(*database) : records->isFolder ? answerIsNo : unusable;
+            exitCode = std::max(exitCode, complain(code, qtPath(path), published.error()));
+            if (database->isOffline() || !database->isOpen()) {
                 return complain(unusable,
                                 filled(QStringLiteral("%1 of %2 records are done: the same call goes on from there."),
-                                       told, files->paths.size()));
+                                       told, records->paths.size()));
             }
-        } else {
-            print(filled(QStringLiteral("%1: %2\n"), lineOf(path), qtText(sentenceOf(*published))));
         }
         ++told;
         flushPrinted();
@@ -201,11 +195,11 @@ int fetch(const QStringList& arguments) {
     const auto record =
         database ? recordMeantBy(*database, call.at(0).toStdString()) : tl::unexpected(database.error());
     if (!record) {
-        return complain(database ? answerIsNo : unusable, call.value("from"), record.error());
+        return cannotUse(call.value("from"), record.error(), database ? codeOf(*database) : unusable);
     }
     const auto fetched = fetchRecord(*database, record->identity, call.path(1));
     if (!fetched) {
-        return complain(answerIsNo, call.at(1), fetched.error());
+        return complain(codeOf(*database), call.at(1), fetched.error());
     }
     print(filled(QStringLiteral("%1 was made: %2 entries, %3 attachments, seal %4.\n"), lineOf(call.path(1)),
                  fetched->entries, fetched->photos, QString::fromStdString(shortForm(fetched->seal))));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The verbs that look at many records.
 #include "call.h"
+#include "database_verbs.h"
 #include "passphrase.h"
 #include "verbs.h"
 
@@ -80,11 +81,6 @@ bool isForWindow(const Call& call) {
 /// The records of a shop's database, each printed as it comes: the list may be longer than the memory has room for.
 int listDatabase(const Call& call) {
     const QString name = call.value("from");
-    const auto place = parseService(name.toStdString());
-    if (!place) {
-        return complain(unusable, QStringLiteral("shop"), place.error());
-    }
-    Connection connection(*place);
     ListingWish wish;
     wish.search = call.value("search").trimmed().toStdString();
     wish.now = now();
@@ -102,18 +98,18 @@ int listDatabase(const Call& call) {
         isFirst = false;
         return {};
     };
-    auto done = connection.open();
-    if (done && !isJson) {
+    auto connection = openDatabase(name);
+    if (connection && !isJson) {
         print(qtText(listHead()) + QLatin1Char('\n'));
     }
-    done = done ? ListingPages(connection).each(wish, printed) : done;
-    if (!done) {
-        return complain(unusable, name, done.error());
+    const auto listed = connection ? ListingPages(*connection).each(wish, printed) : tl::unexpected(connection.error());
+    if (!listed) {
+        return cannotUse(name, listed.error());
     }
     if (isJson) {
         print(isFirst ? QStringLiteral("[\n]\n") : QStringLiteral("\n]\n"));
     }
-    return caprail::done;
+    return done;
 }
 
 } // namespace

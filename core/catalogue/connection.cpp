@@ -2,6 +2,7 @@
 #include <catalogue/connection.h>
 
 #include <QSqlDatabase>
+#include <QSqlDriver>
 #include <QSqlQuery>
 #include <QVariant>
 #include <atomic>
@@ -126,6 +127,18 @@ Result<void> Query::run() {
     return more ? Result<void>() : Result<void>(tl::unexpected(more.error()));
 }
 
+Result<void> Query::each(const std::function<Result<void>(const Query& row)>& take) {
+    for (auto more = step();; more = step()) {
+        if (!more || !*more) {
+            return more ? Result<void>() : Result<void>(tl::unexpected(more.error()));
+        }
+        if (auto taken = take(*this); !taken) {
+            reset();
+            return taken;
+        }
+    }
+}
+
 void Query::reset() {
     m_state->query.finish();
     m_state->isRunning = false;
@@ -194,8 +207,11 @@ Result<void> Connection::open() {
         return s.refuseBy(openingProblem(s.database.lastError(), s.place));
     }
     if (s.isPostgres()) {
+        keepNotices(s.database.driver()->handle());
         auto set = run("SET search_path TO caprail, pg_temp");
         set = set ? run("SET TIME ZONE 'UTC'") : set;
+        // Somebody who holds a record and does nothing keeps nobody else from going on.
+        set = set ? run("SET lock_timeout TO '1min'") : set;
         if (!set) {
             return set;
         }
@@ -225,6 +241,17 @@ Result<Query> Connection::prepare(std::string_view sql) {
         return m_state->refuseStatement(state->query.lastError());
     }
     return Query(std::move(state));
+}
+
+Result<Query*> Connection::ready(std::optional<Query>& kept, std::string_view sql) {
+    if (!kept) {
+        auto prepared = prepare(sql);
+        if (!prepared) {
+            return tl::unexpected(prepared.error());
+        }
+        kept = std::move(*prepared);
+    }
+    return &*kept;
 }
 
 Result<void> Connection::run(std::string_view sql) {
@@ -260,6 +287,8 @@ Result<void> Connection::together(const std::function<Result<void>()>& change) {
     auto done = change();
     if (done) {
         done = run("COMMIT");
+        // What PostgreSQL refuses to keep is undone by that; SQLite may be asked again.
+        m_state->isInTransaction = !m_state->isPostgres();
     }
     if (!done && m_state->isInTransaction && isOpen()) {
         // What the refusal was, the connection goes on saying.

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <functional>
 #include <memory>
+#include <optional>
 
 namespace caprail {
 
@@ -31,6 +32,8 @@ public:
     Result<bool> step();
     /// Runs to the end: for statements whose rows are of no interest.
     Result<void> run();
+    /// Calls `take` for each row; ends early, and refuses, where it does.
+    Result<void> each(const std::function<Result<void>(const Query& row)>& take);
     /// Lets go of rows that were not read.
     void reset();
 
@@ -65,6 +68,8 @@ public:
 
     /// Placeholders are `?`. On SQLite the statement is checked here, on PostgreSQL the server is asked.
     Result<Query> prepare(std::string_view sql);
+    /// A statement that is kept, prepared the first time that it is asked for.
+    Result<Query*> ready(std::optional<Query>& kept, std::string_view sql);
     /// Runs one statement that gives no rows.
     Result<void> run(std::string_view sql);
     /// The first column of the first row; refuses when there is none.

@@ -3,10 +3,14 @@
 
 #include <QList>
 #include <QString>
+#include <utility>
 
 namespace caprail {
 
 namespace {
+
+/// In characters. PostgreSQL takes words of 2046 bytes.
+constexpr qsizetype longestWord = 200;
 
 // Read as bytes: SQLite would turn a text into UTF-16 for the driver, and say nothing when there is no memory for it.
 std::string asBytes(std::string_view column) {
@@ -14,6 +18,10 @@ std::string asBytes(std::string_view column) {
 }
 std::string asItIs(std::string_view column) {
     return std::string(column);
+}
+
+std::string byBytes(std::string_view column) {
+    return std::string(column) + " COLLATE \"C\"";
 }
 
 std::string withoutCase(std::string_view column) {
@@ -24,11 +32,16 @@ std::string byTheShopsCollation(std::string_view column) {
     return std::string(column) + " COLLATE caprail.natural_order";
 }
 
+/// What a word is made of, beside the marks over its letters.
+bool isKept(char32_t c) {
+    return QChar::isLetterOrNumber(c) || QChar::category(c) == QChar::Other_PrivateUse;
+}
+
 std::string fts5Term(std::string_view word) {
     return "\"" + std::string(word) + "\"*";
 }
 std::string tsqueryTerm(std::string_view word) {
-    return "'" + foldedWord(word) + "':*"; // letters, digits and marks: nothing that ends the quotes
+    return "'" + foldedWord(word) + "':*"; // letters and digits: nothing that ends the quotes
 }
 
 constexpr Dialect sqlite{"BLOB",
@@ -42,6 +55,7 @@ constexpr Dialect sqlite{"BLOB",
                          "instr",
                          asBytes,
                          withoutCase,
+                         asItIs,
                          fts5Term};
 constexpr Dialect postgres{"bytea",
                            "text",
@@ -54,6 +68,7 @@ constexpr Dialect postgres{"bytea",
                            "strpos",
                            asItIs,
                            byTheShopsCollation,
+                           byBytes,
                            tsqueryTerm};
 
 } // namespace
@@ -67,16 +82,13 @@ std::vector<std::string> wordsIn(std::string_view typed) {
     QString term;
     const QString text = QString::fromUtf8(typed.data(), static_cast<qsizetype>(typed.size()));
     const auto finish = [&] {
-        if (!term.isEmpty()) {
-            words.push_back(term.toStdString());
-            term.clear();
+        std::string word = std::exchange(term, {}).toStdString();
+        if (!foldedWord(word).empty()) {
+            words.push_back(std::move(word));
         }
     };
     for (const char32_t c : text.toUcs4()) {
-        const auto category = QChar::category(c);
-        const bool isPart =
-            QChar::isLetterOrNumber(c) || category == QChar::Mark_NonSpacing || category == QChar::Other_PrivateUse;
-        if (isPart) {
+        if (isKept(c) || QChar::category(c) == QChar::Mark_NonSpacing) {
             term += QString::fromUcs4(&c, 1);
         } else {
             finish();
@@ -91,9 +103,11 @@ std::string foldedWord(std::string_view word) {
                               .toCaseFolded()
                               .normalized(QString::NormalizationForm_KD);
     QString folded;
+    qsizetype length = 0;
     for (const char32_t c : parts.toUcs4()) {
-        if (QChar::category(c) != QChar::Mark_NonSpacing) {
+        if (isKept(c) && length < longestWord) { // the parts of one sign may be brackets or spaces
             folded += QString::fromUcs4(&c, 1);
+            ++length;
         }
     }
     return folded.toStdString();

@@ -23,17 +23,20 @@ struct Dialect {
     std::string (*asText)(std::string_view column);
     /// What a text column is sorted by: letter case set aside, numbers in it by their value where the database can.
     std::string (*naturally)(std::string_view column);
+    /// What ties are sorted by, alike in both: the text's bytes.
+    std::string (*bytewise)(std::string_view column);
     /// The term of `found` for texts that hold a word which begins so; `word` is one of `wordsIn`.
     std::string (*foundTerm)(std::string_view word);
 };
 
 const Dialect& dialectOf(DatabasePlace::Kind kind);
 
-/// Words as both full-text indexes part them: runs of letters, digits and marks of what a person typed.
+/// Words as both full-text indexes part them: runs of letters, digits and marks of what a person typed. Marks alone are
+/// none.
 std::vector<std::string> wordsIn(std::string_view typed);
 
-/// A word as a shop's database keeps it: small letters, without accents (Unicode, NFKD without its marks). An index of
-/// a folder does that by itself.
+/// A word as a shop's database keeps it: small letters, without accents (Unicode, NFKD without its marks and signs),
+/// its first 200 of them. An index of a folder does that by itself.
 std::string foldedWord(std::string_view word);
 
 } // namespace caprail

@@ -3,6 +3,7 @@
 
 #include <QByteArray>
 #include <algorithm>
+#include <array>
 #include <base/say.h>
 #include <optional>
 #include <utility>
@@ -13,6 +14,50 @@ namespace caprail {
 namespace {
 
 using Words = std::vector<std::pair<std::string, std::string>>;
+
+/// What PostgreSQL's manual, 34.1.2, has for the name of a database, up to version 17, but for the words that are
+/// secrets. Whatever else stands there is a slip of the hand, and may be a part of a password.
+constexpr std::array<std::string_view, 41> knownWords{"application_name",
+                                                      "channel_binding",
+                                                      "client_encoding",
+                                                      "connect_timeout",
+                                                      "dbname",
+                                                      "fallback_application_name",
+                                                      "gssdelegation",
+                                                      "gssencmode",
+                                                      "gsslib",
+                                                      "host",
+                                                      "hostaddr",
+                                                      "keepalives",
+                                                      "keepalives_count",
+                                                      "keepalives_idle",
+                                                      "keepalives_interval",
+                                                      "krbsrvname",
+                                                      "load_balance_hosts",
+                                                      "options",
+                                                      "passfile",
+                                                      "port",
+                                                      "replication",
+                                                      "require_auth",
+                                                      "requirepeer",
+                                                      "requiressl",
+                                                      "service",
+                                                      "ssl_max_protocol_version",
+                                                      "ssl_min_protocol_version",
+                                                      "sslcert",
+                                                      "sslcertmode",
+                                                      "sslcompression",
+                                                      "sslcrl",
+                                                      "sslcrldir",
+                                                      "sslkey",
+                                                      "sslmode",
+                                                      "sslnegotiation",
+                                                      "sslrootcert",
+                                                      "sslsni",
+                                                      "target_session_attrs",
+                                                      "tcp_user_timeout",
+                                                      "tty",
+                                                      "user"};
 
 std::string trimmed(std::string_view text) {
     const auto first = text.find_first_not_of(" \t\r\n");
@@ -64,6 +109,10 @@ Words wordsOfUrl(std::string_view url) {
     std::string_view query = url.substr(url.find("://") + 3);
     std::string_view path = upTo(query, '?');
     std::string_view hosts = upTo(path, '/');
+    if (path.find('@') !=
+        std::string_view::npos) { // what stands before it is the rest of a password with a stroke in it
+        return {{"password", {}}};
+    }
     if (const auto at = hosts.rfind('@'); at != std::string_view::npos) {
         std::string_view password = hosts.substr(0, at);
         const std::string_view user = upTo(password, ':');
@@ -133,6 +182,12 @@ bool isServiceName(std::string_view text) {
     });
 }
 
+/// No refusal says again what was typed: it may hold a password.
+tl::unexpected<Problem> namesNone() {
+    return refuse(Core::say("This names no database: give a service of ~/.pg_service.conf, or a URL such as "
+                            "postgresql://bench@server/caprail."));
+}
+
 Result<Words> wordsOf(const std::string& name) {
     const auto scheme = name.find("://");
     if (name.starts_with("postgresql://") || name.starts_with("postgres://")) {
@@ -145,9 +200,22 @@ Result<Words> wordsOf(const std::string& name) {
     } else if (isServiceName(name)) {
         return Words{{"service", name}};
     }
-    return refuse(Core::say("%1 names no database: give a service of ~/.pg_service.conf, or a URL such as "
-                            "postgresql://bench@server/caprail.",
-                            name));
+    return namesNone();
+}
+
+bool isSecret(std::string word) {
+    std::ranges::transform(word, word.begin(),
+                           [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    return word == "password" || word == "sslpassword";
+}
+
+/// Whether the library takes a value for what it is meant to be. It would say it again where it does not: a password
+/// that stands in the place of a port, or a whole other name in that of the database.
+bool isMeant(const std::string& word, const std::string& value) {
+    return word == "port"     ? value.find_first_not_of("0123456789,") == std::string::npos
+           : word == "host"   ? value.find('@', 1) == std::string::npos // a socket without a file begins with one
+           : word == "dbname" ? value.find('=') == std::string::npos && value.find("://") == std::string::npos
+                              : std::ranges::find(knownWords, word) != knownWords.end();
 }
 
 } // namespace
@@ -164,14 +232,16 @@ Result<DatabasePlace> parseService(std::string_view typed) {
     }
     std::string where;
     for (const auto& [word, value] : *words) {
-        if (word == "password" || word == "sslpassword") {
+        if (isSecret(word)) {
             return refuse(Core::say("A password does not belong into the name of a database, which is kept and shown: "
                                     "write it into ~/.pgpass or the service file, readable by you alone."));
         }
+        if (!isMeant(word, value)) {
+            return namesNone();
+        }
         // The driver parts its options by semicolons.
-        if ((word + value).find_first_of(std::string_view(";\0\n", 3)) != std::string::npos || word.empty() ||
-            word.find_first_of(" ='\\") != std::string::npos) {
-            return refuse(Core::say("%1 holds a sign that the name of a database cannot have.", name));
+        if (value.find_first_of(std::string_view(";\0\n", 3)) != std::string::npos) {
+            return refuse(Core::say("The name of the database holds a sign that it cannot have."));
         }
         where += (where.empty() ? "" : " ") + word + "=" + inApostrophes(value);
     }

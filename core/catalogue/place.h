@@ -20,9 +20,9 @@ struct DatabasePlace {
 
 /// A shop's database as a person names it: a service of libpq («shop», described in ~/.pg_service.conf), a URL
 /// («postgresql://bench@host/caprail»), or words of a connection string («host=/run/postgresql dbname=caprail»).
-/// Refuses, in one sentence, an empty name, one with a password in it, and what libpq would not read. What it leaves
-/// out, the service, the environment and libpq fill in; TLS with a verified server is asked for unless one of them says
-/// otherwise (`askForTls`).
+/// Refuses, in one sentence that says nothing of it again, an empty name, one with a password in it, and what libpq
+/// would not read. What it leaves out, the service, the environment and libpq fill in; TLS with a verified server is
+/// asked for unless one of them says otherwise (`askForTls`).
 Result<DatabasePlace> parseService(std::string_view typed);
 
 /// Has libpq ask for TLS and verify the server (sslmode verify-full) where neither name, service nor environment says

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catalogue/quiet_driver.h>
 
+#include <QByteArray>
+#include <QLibrary>
 #include <QString>
 #include <cstdio>
 
@@ -22,7 +24,21 @@ void passOn(QtMsgType type, const QMessageLogContext& context, const QString& me
     }
 }
 
+void ignore(void* /*nobody*/, const void* /*notice*/) {}
+
 } // namespace
+
+void keepNotices(const QVariant& connection) {
+    using Receiver = void (*)(void* whose, const void* notice);
+    using SetReceiver = Receiver (*)(void* connection, Receiver receiver, void* whose);
+    // The library that the driver has loaded: it lends no header to a program that speaks through the driver alone.
+    static const auto set =
+        reinterpret_cast<SetReceiver>(QLibrary::resolve(QStringLiteral("pq"), 5, "PQsetNoticeReceiver"));
+    const QByteArray type = connection.typeName(); // Qt 6 calls it by the structure's own name
+    if (set != nullptr && (type == "pg_conn*" || type == "PGconn*")) {
+        set(*static_cast<void* const*>(connection.constData()), ignore, nullptr);
+    }
+}
 
 void quietDriver() {
     static const bool isQuiet = [] {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <base/say.h>
 #include <shop/figure_rows.h>
+#include <shop/numbered.h>
 #include <shop/record_reader.h>
 #include <tuple>
 
@@ -13,34 +14,11 @@ namespace {
 
 const std::string wholeOnes = "reading = " + std::to_string(static_cast<int>(FileReading::assessed));
 
-tl::unexpected<Problem> strangeRow() {
-    return refuse(Core::say("The list of records holds a row that no program of this version wrote."));
-}
-
-template <class E> std::optional<E> enumAt(const Query& row, int column) {
-    const std::int64_t number = row.integer(column);
-    return number >= 0 && number < static_cast<std::int64_t>(allWords<E>().size())
-               ? std::optional(static_cast<E>(number))
-               : std::nullopt;
-}
 std::optional<std::int64_t> numberAt(const Query& row, int column) {
     return row.isNull(column) ? std::nullopt : std::optional(row.integer(column));
 }
 std::optional<Date> dayAt(const Query& row, int column) {
     return row.isNull(column) ? std::nullopt : std::optional(Date{row.integer(column)});
-}
-
-/// Reads every row of a query.
-template <class Take> Result<void> eachRow(Query& query, Take take) {
-    for (auto more = query.step();; more = query.step()) {
-        if (!more || !*more) {
-            return more ? Result<void>() : Result<void>(tl::unexpected(more.error()));
-        }
-        if (Result<void> taken = take(query); !taken) {
-            query.reset();
-            return taken;
-        }
-    }
 }
 
 /// The limits of all rows so far, place by place: the same everywhere, or none.
@@ -112,14 +90,15 @@ Result<std::int64_t> Across::pulls() {
 
 Result<std::vector<AcrossGroup>> Across::groupsBy(std::string_view column) {
     const std::string name(column);
-    auto query = m_connection->prepare("SELECT " + name + ", count(*) FROM listing WHERE " + wholeOnes + " AND " +
-                                       name + " <> '' GROUP BY " + name + " ORDER BY " +
-                                       m_connection->dialect().naturally(name) + ", " + name);
+    const Dialect& d = m_connection->dialect();
+    auto query =
+        m_connection->prepare("SELECT " + name + ", count(*) FROM listing WHERE " + wholeOnes + " AND " + name +
+                              " <> '' GROUP BY " + name + " ORDER BY " + d.naturally(name) + ", " + d.bytewise(name));
     if (!query) {
         return tl::unexpected(query.error());
     }
     std::vector<AcrossGroup> groups;
-    const auto read = eachRow(*query, [&](const Query& row) -> Result<void> {
+    const auto read = query->each([&](const Query& row) -> Result<void> {
         groups.push_back({row.text(0), row.integer(1)});
         return {};
     });
@@ -144,7 +123,7 @@ Result<std::vector<std::string>> Across::bands() {
         return tl::unexpected(query.error());
     }
     std::vector<std::string> names;
-    const auto read = eachRow(*query, [&](const Query& row) -> Result<void> {
+    const auto read = query->each([&](const Query& row) -> Result<void> {
         names.push_back(row.text(0));
         return {};
     });
@@ -154,7 +133,8 @@ Result<std::vector<std::string>> Across::bands() {
 
 Result<AcrossSpreads> Across::spreads(std::string_view band) {
     const std::string out = std::to_string(static_cast<int>(CheckState::out));
-    auto query = asked("SELECT place_order, min(place), count(*), count(*) FILTER (WHERE state = " + out +
+    auto query = asked("SELECT place_order, min(" + m_connection->dialect().bytewise("place") +
+                           "), count(*), count(*) FILTER (WHERE state = " + out +
                            "), min(value_nm), max(value_nm), count(lower_nm), min(lower_nm), max(lower_nm), "
                            "min(upper_nm), max(upper_nm) FROM banded WHERE band = ?" +
                            within("banded") + " GROUP BY place_order ORDER BY place_order",
@@ -165,7 +145,7 @@ Result<AcrossSpreads> Across::spreads(std::string_view band) {
     AcrossSpreads spreads;
     CommonLimits limits;
     std::vector<std::string> orders;
-    const auto read = eachRow(*query, [&](const Query& row) -> Result<void> {
+    const auto read = query->each([&](const Query& row) -> Result<void> {
         orders.push_back(row.text(0));
         spreads.places.push_back(
             {row.text(1), row.integer(2), row.integer(3), Length(row.integer(4)), {}, Length(row.integer(5))});
@@ -213,14 +193,15 @@ Result<void> Across::eachValue(std::string_view band, const std::function<void(A
         asked("SELECT banded.place, banded.listing, banded.build, banded.value_nm, banded.state, " +
                   d.asText("listing.customer") + ", " + d.asText("listing.engine") + ", " + d.asText("listing.serial") +
                   " FROM banded JOIN listing ON listing.id = banded.listing WHERE banded.band = ?" + within("banded") +
-                  " ORDER BY banded.place_order, banded.value_nm, listing.customer, listing.engine, "
-                  "listing.serial, banded.build",
+                  " ORDER BY banded.place_order, banded.value_nm, " + d.bytewise("banded.place") + ", " +
+                  d.bytewise("listing.customer") + ", " + d.bytewise("listing.engine") + ", " +
+                  d.bytewise("listing.serial") + ", banded.build, banded.listing",
               band);
     if (!query) {
         return tl::unexpected(query.error());
     }
-    return eachRow(*query, [&](const Query& row) -> Result<void> {
-        const auto state = enumAt<CheckState>(row, 4);
+    return query->each([&](const Query& row) -> Result<void> {
+        const auto state = numbered<CheckState>(row.integer(4));
         if (!state) {
             return strangeRow();
         }
@@ -236,15 +217,16 @@ Result<void> Across::eachValue(std::string_view band, const std::function<void(A
 
 Result<std::vector<MovementCount>> Across::movements(MovementBy by) {
     const std::string column = by == MovementBy::fastener ? "fastener" : by == MovementBy::wrench ? "wrench" : "person";
-    auto query = asked("SELECT " + column +
-                       ", CAST(sum(pulled) AS bigint), CAST(sum(moved) AS bigint), max(largest_mdeg) FROM movement "
-                       "WHERE true" +
-                       within("movement") + " GROUP BY " + column);
+    auto query =
+        asked("SELECT " + column +
+              ", CAST(sum(pulled) AS bigint), CAST(sum(moved) AS bigint), max(largest_mdeg) FROM movement "
+              "WHERE true" +
+              within("movement") + " GROUP BY " + column + " ORDER BY " + m_connection->dialect().bytewise(column));
     if (!query) {
         return tl::unexpected(query.error());
     }
     std::vector<MovementCount> list;
-    const auto read = eachRow(*query, [&](const Query& row) -> Result<void> {
+    const auto read = query->each([&](const Query& row) -> Result<void> {
         const std::string what = row.text(0);
         list.push_back(
             {what.empty() ? Core::say("not named") : what, row.integer(1), row.integer(2), Angle(row.integer(3))});
@@ -269,8 +251,8 @@ Result<std::vector<AcrossInstrument>> Across::instruments() {
         return tl::unexpected(query.error());
     }
     std::vector<AcrossInstrument> list;
-    const auto read = eachRow(*query, [&](const Query& row) -> Result<void> {
-        const auto type = enumAt<InstrumentType>(row, 2);
+    const auto read = query->each([&](const Query& row) -> Result<void> {
+        const auto type = numbered<InstrumentType>(row.integer(2));
         if (!type) {
             return strangeRow();
         }
@@ -282,7 +264,8 @@ Result<std::vector<AcrossInstrument>> Across::instruments() {
         return tl::unexpected(read.error());
     }
     std::ranges::sort(list, [](const AcrossInstrument& a, const AcrossInstrument& b) {
-        return std::tuple(!a.due, a.due, a.name, a.serial) < std::tuple(!b.due, b.due, b.name, b.serial);
+        return std::tuple(!a.due, a.due, a.name, a.serial, a.type) <
+               std::tuple(!b.due, b.due, b.name, b.serial, b.type);
     });
     return list;
 }

@@ -55,21 +55,10 @@ std::string placeOrder(const std::string& place) {
     return place.substr(0, digit) + '\x01' + std::string(most - digits.size(), '0') + digits + std::string(rest, end);
 }
 
-Result<Query*> FigureWriter::ready(std::optional<Query>& query, std::string_view sql) {
-    if (!query) {
-        auto made = m_connection->prepare(sql);
-        if (!made) {
-            return tl::unexpected(made.error());
-        }
-        query = std::move(*made);
-    }
-    return &*query;
-}
-
 Result<void> FigureWriter::putBanded(std::int64_t listing, const RecordFigures& figures) {
-    auto put =
-        ready(m_banded, "INSERT INTO banded(listing, build, band, place, place_order, value_nm, state, lower_nm, "
-                        "upper_nm) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    auto put = m_connection->ready(
+        m_banded, "INSERT INTO banded(listing, build, band, place, place_order, value_nm, state, lower_nm, "
+                  "upper_nm) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
     if (!put) {
         return tl::unexpected(put.error());
     }
@@ -92,8 +81,9 @@ Result<void> FigureWriter::putBanded(std::int64_t listing, const RecordFigures& 
 }
 
 Result<void> FigureWriter::putMovements(std::int64_t listing, const RecordFigures& figures) {
-    auto put = ready(m_movement, "INSERT INTO movement(listing, fastener, wrench, person, pulled, moved, largest_mdeg) "
-                                 "VALUES(?, ?, ?, ?, ?, ?, ?)");
+    auto put = m_connection->ready(
+        m_movement, "INSERT INTO movement(listing, fastener, wrench, person, pulled, moved, largest_mdeg) "
+                    "VALUES(?, ?, ?, ?, ?, ?, ?)");
     if (!put) {
         return tl::unexpected(put.error());
     }
@@ -114,7 +104,8 @@ Result<void> FigureWriter::putMovements(std::int64_t listing, const RecordFigure
 }
 
 Result<void> FigureWriter::putInstruments(std::int64_t listing, const RecordFigures& figures) {
-    auto put = ready(m_instrument, "INSERT INTO instrument(listing, name, kind, serial, calibrated, due, cycles, "
+    auto put = m_connection->ready(m_instrument,
+                                   "INSERT INTO instrument(listing, name, kind, serial, calibrated, due, cycles, "
                                    "due_cycles) VALUES(?, ?, ?, ?, ?, ?, ?, ?)");
     if (!put) {
         return tl::unexpected(put.error());
@@ -145,7 +136,7 @@ Result<void> FigureWriter::put(std::int64_t listing, const RecordFigures& figure
 
 Result<void> FigureWriter::remove(std::int64_t listing) {
     for (std::size_t i = 0; i < dropping.size(); ++i) {
-        auto drop = ready(m_drop[i], dropping[i]);
+        auto drop = m_connection->ready(m_drop[i], dropping[i]);
         if (!drop) {
             return tl::unexpected(drop.error());
         }

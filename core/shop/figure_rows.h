@@ -22,7 +22,6 @@ public:
     Result<void> remove(std::int64_t listing);
 
 private:
-    Result<Query*> ready(std::optional<Query>& query, std::string_view sql);
     Result<void> putBanded(std::int64_t listing, const RecordFigures& figures);
     Result<void> putMovements(std::int64_t listing, const RecordFigures& figures);
     Result<void> putInstruments(std::int64_t listing, const RecordFigures& figures);

@@ -3,16 +3,17 @@
 
 #include <QString>
 #include <algorithm>
+#include <base/plain_text.h>
+#include <base/say.h>
 #include <cerrno>
 #include <cstring>
 #include <dirent.h>
 #include <fcntl.h>
+#include <filesystem>
 #include <memory>
 #include <store/sqlite/database.h>
 #include <sys/stat.h>
 #include <unistd.h>
-#include <base/plain_text.h>
-#include <base/say.h>
 
 namespace caprail {
 
@@ -146,6 +147,25 @@ private:
 Result<FolderWalk> walkFolder(const std::string& root, const std::stop_token& stop,
                               const std::function<void(std::size_t)>& progress) {
     return Walker(root, stop, progress).walk();
+}
+
+Result<RecordsAt> recordsAt(const std::string& fileOrFolder, const std::stop_token& stop) {
+    std::error_code error;
+    if (!std::filesystem::is_directory(fileOrFolder, error)) {
+        return RecordsAt{{fileOrFolder}, false, {}};
+    }
+    auto walk = walkFolder(fileOrFolder, stop);
+    if (!walk) {
+        return tl::unexpected(walk.error());
+    }
+    if (walk->files.empty() && walk->unread.empty() && walk->isWhole) {
+        return refuse(Core::say("%1 holds no record.", inQuotes(plainLine(fileOrFolder))));
+    }
+    RecordsAt records{{}, true, std::move(walk->unread)};
+    for (const FoundFile& file : walk->files) {
+        records.paths.push_back(fileOrFolder + (fileOrFolder.ends_with('/') ? "" : "/") + file.path);
+    }
+    return records;
 }
 
 std::string plainLine(std::string_view bytes) {

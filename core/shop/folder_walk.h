@@ -40,6 +40,15 @@ struct FolderWalk {
 Result<FolderWalk> walkFolder(const std::string& root, const std::stop_token& stop = {},
                               const std::function<void(std::size_t)>& progress = {});
 
+/// The records that a person means by a file or a folder.
+struct RecordsAt {
+    std::vector<std::string> paths; ///< of a folder: of the folders in it too, in order
+    bool isFolder = false;
+    std::vector<UnreadFolder> unread; ///< whose records are not among them: to be said
+};
+/// Refuses a folder that cannot be read, and one without a record. A file is not looked at.
+Result<RecordsAt> recordsAt(const std::string& fileOrFolder, const std::stop_token& stop = {});
+
 /// One file's present numbers; refuses when it cannot be looked at.
 Result<FoundFile> lookAt(const std::string& root, const std::string& path);
 

@@ -4,6 +4,7 @@
 #include <array>
 #include <base/say.h>
 #include <shop/listing_line.h>
+#include <shop/numbered.h>
 
 namespace caprail {
 
@@ -72,12 +73,9 @@ bool readField(const Query& row, int column, std::optional<Date>& value) {
     return true;
 }
 template <Worded E> bool readField(const Query& row, int column, E& value) {
-    const std::int64_t number = row.integer(column);
-    if (number < 0 || number >= static_cast<std::int64_t>(allWords<E>().size())) {
-        return false;
-    }
-    value = static_cast<E>(number);
-    return true;
+    const auto read = numbered<E>(row.integer(column));
+    value = read.value_or(value);
+    return read.has_value();
 }
 
 /// Every column but the id, one after the other, each as `say(name, type, constraint)` writes it.
@@ -143,8 +141,11 @@ Result<ShopRow> listingFrom(const Query& row) {
     int column = firstField;
     eachSummaryField(
         [&](const auto& described) { isWhole = readField(row, column++, r.summary.*described.member) && isWhole; });
-    return isWhole ? Result<ShopRow>(std::move(r))
-                   : refuse(Core::say("The list of records holds a row that no program of this version wrote."));
+    return isWhole ? Result<ShopRow>(std::move(r)) : strangeRow();
+}
+
+tl::unexpected<Problem> strangeRow() {
+    return refuse(Core::say("The list of records holds a row that no program of this version wrote."));
 }
 
 } // namespace caprail

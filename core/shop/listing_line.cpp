@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <shop/listing_line.h>
 
+#include <shop/numbered.h>
+
 namespace caprail {
 
 namespace {
@@ -73,10 +75,9 @@ struct Reading {
     template <Worded E> void take(E& value) {
         std::int64_t number = 0;
         take(number);
-        isWhole = isWhole && number >= 0 && number < static_cast<std::int64_t>(allWords<E>().size());
-        if (isWhole) {
-            value = static_cast<E>(number);
-        }
+        const auto read = numbered<E>(number);
+        isWhole = isWhole && read;
+        value = read.value_or(value);
     }
 };
 

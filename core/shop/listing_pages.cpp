@@ -5,8 +5,20 @@
 #include <base/say.h>
 #include <set>
 #include <shop/listing_columns.h>
+#include <shop/numbered.h>
 
 namespace caprail {
+
+namespace {
+
+Result<void> eachListing(Result<Query>& query, const std::function<Result<void>(ShopRow row)>& take) {
+    return !query ? tl::unexpected(query.error()) : query->each([&](const Query& at) {
+        auto row = listingFrom(at);
+        return row ? take(std::move(*row)) : Result<void>(tl::unexpected(row.error()));
+    });
+}
+
+} // namespace
 
 /// A condition of SQL with its parameters, and what goes before the statement.
 struct ListingPages::Asked {
@@ -71,9 +83,12 @@ std::string ListingPages::orderOf(const ListingWish& wish) const {
     const std::string direction = wish.isDescending ? " DESC" : " ASC";
     std::vector<std::string> keys;
     const auto text = [&](std::string_view column) { keys.push_back(d.naturally("listing." + std::string(column))); };
-    const std::string group = wish.grouping == ListingWish::Grouping::customer ? d.naturally("listing.customer") + ", "
-                              : wish.grouping == ListingWish::Grouping::state  ? "listing.state, "
-                                                                               : "";
+    // To the byte behind it, as groups are: those of one are not parted by those of another that differs in letter
+    // case.
+    const std::string group = wish.grouping == ListingWish::Grouping::customer
+                                  ? d.naturally("listing.customer") + ", " + d.bytewise("listing.customer") + ", "
+                              : wish.grouping == ListingWish::Grouping::state ? "listing.state, "
+                                                                              : "";
     if (wish.order == "customer" || wish.order == "who") {
         text(wish.order);
     } else if (wish.order == "engine") {
@@ -133,34 +148,18 @@ Result<std::vector<ShopRow>> ListingPages::page(const ListingWish& wish, std::in
                   " OFFSET " + std::to_string(from) + ") AS page JOIN listing ON listing.id = page.id" + order,
               where);
     std::vector<ShopRow> rows;
-    for (auto more = query ? query->step() : tl::unexpected(query.error());; more = query->step()) {
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        if (!*more) {
-            return rows;
-        }
-        auto row = listingFrom(*query);
-        if (!row) {
-            return tl::unexpected(row.error());
-        }
-        rows.push_back(std::move(*row));
-    }
+    const auto read = eachListing(query, [&](ShopRow row) -> Result<void> {
+        rows.push_back(std::move(row));
+        return {};
+    });
+    return read ? Result<std::vector<ShopRow>>(std::move(rows)) : tl::unexpected(read.error());
 }
 
 Result<void> ListingPages::each(const ListingWish& wish, const std::function<Result<void>(ShopRow row)>& take) {
     const Asked where = whereOf(wish);
     auto query = asked(
         "SELECT " + listingSelected(m_connection->dialect()) + " FROM listing" + where.sql + orderOf(wish), where);
-    for (auto more = query ? query->step() : tl::unexpected(query.error());; more = query->step()) {
-        if (!more || !*more) {
-            return more ? Result<void>() : Result<void>(tl::unexpected(more.error()));
-        }
-        auto row = listingFrom(*query);
-        if (auto taken = row ? take(std::move(*row)) : Result<void>(tl::unexpected(row.error())); !taken) {
-            return taken;
-        }
-    }
+    return eachListing(query, take);
 }
 
 Result<std::vector<ListingGroup>> ListingPages::groups(const ListingWish& wish) {
@@ -170,40 +169,27 @@ Result<std::vector<ListingGroup>> ListingPages::groups(const ListingWish& wish) 
     }
     const bool isByCustomer = wish.grouping == ListingWish::Grouping::customer;
     const std::string column = isByCustomer ? "listing.customer" : "listing.state";
+    const Dialect& d = m_connection->dialect();
     const Asked where = whereOf(wish);
     auto query = asked("SELECT " + column + ", count(*) FROM listing" + where.sql + " GROUP BY " + column +
-                           " ORDER BY " + (isByCustomer ? m_connection->dialect().naturally(column) : column),
+                           " ORDER BY " + (isByCustomer ? d.naturally(column) + ", " + d.bytewise(column) : column),
                        where);
-    for (auto more = query ? query->step() : tl::unexpected(query.error());; more = query->step()) {
-        if (!more) {
-            return tl::unexpected(more.error());
+    const auto read = !query ? tl::unexpected(query.error()) : query->each([&](const Query& row) -> Result<void> {
+        const auto state = isByCustomer ? JobState::unknown : numbered<JobState>(row.integer(0));
+        if (!state) {
+            return strangeRow();
         }
-        if (!*more) {
-            return groups;
-        }
-        ListingGroup group;
-        group.records = query->integer(1);
-        if (isByCustomer) {
-            group.customer = query->text(0);
-        } else {
-            group.state = static_cast<JobState>(std::clamp<std::int64_t>(
-                query->integer(0), 0, static_cast<std::int64_t>(allWords<JobState>().size()) - 1));
-        }
-        groups.push_back(std::move(group));
-    }
+        groups.push_back({isByCustomer ? row.text(0) : std::string(), *state, row.integer(1)});
+        return {};
+    });
+    return read ? Result<std::vector<ListingGroup>>(std::move(groups)) : tl::unexpected(read.error());
 }
 
 Result<std::vector<std::string>> ListingPages::people() {
     std::set<std::string> names;
     auto query = m_connection->prepare("SELECT DISTINCT people FROM listing UNION SELECT DISTINCT who FROM listing");
-    for (auto more = query ? query->step() : tl::unexpected(query.error());; more = query->step()) {
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        if (!*more) {
-            return std::vector<std::string>(names.begin(), names.end());
-        }
-        const std::string lines = query->text(0);
+    const auto read = !query ? tl::unexpected(query.error()) : query->each([&](const Query& row) -> Result<void> {
+        const std::string lines = row.text(0);
         std::string_view rest = lines;
         while (!rest.empty()) {
             const auto end = rest.find('\n');
@@ -212,7 +198,10 @@ Result<std::vector<std::string>> ListingPages::people() {
             }
             rest = end == std::string_view::npos ? std::string_view() : rest.substr(end + 1);
         }
-    }
+        return {};
+    });
+    return read ? Result<std::vector<std::string>>(std::vector<std::string>(names.begin(), names.end()))
+                : tl::unexpected(read.error());
 }
 
 } // namespace caprail

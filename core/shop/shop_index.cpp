@@ -30,25 +30,14 @@ struct ShopIndex::State {
 
     explicit State(Connection opened) : connection(std::move(opened)) {}
 
-    /// Prepares a statement the first time that it is needed.
-    Result<Query*> ready(std::optional<Query>& query, std::string_view sql) {
-        if (!query) {
-            auto made = connection.prepare(sql);
-            if (!made) {
-                return tl::unexpected(made.error());
-            }
-            query = std::move(*made);
-        }
-        return &*query;
-    }
     /// Runs a statement whose only parameter is an id.
     Result<void> runWithId(std::optional<Query>& query, std::string_view sql, std::int64_t id) {
-        auto ready_ = ready(query, sql);
-        if (!ready_) {
-            return tl::unexpected(ready_.error());
+        auto ready = connection.ready(query, sql);
+        if (!ready) {
+            return tl::unexpected(ready.error());
         }
-        (*ready_)->bind(1, id);
-        return (*ready_)->run();
+        (*ready)->bind(1, id);
+        return (*ready)->run();
     }
     Result<void> removeWords(std::int64_t id) { return runWithId(dropWords, "DELETE FROM found WHERE rowid = ?", id); }
     Result<std::int64_t> putRow(const ShopRow& row);
@@ -87,23 +76,19 @@ Result<std::vector<ShopRow>> ShopIndex::rows() {
     }
     std::vector<ShopRow> rows;
     rows.reserve(static_cast<std::size_t>(connection.integer("SELECT count(*) FROM listing").value_or(0)));
-    for (auto more = query->step();; more = query->step()) {
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        if (!*more) {
-            return rows;
-        }
-        auto row = rowFrom(*query);
+    const auto read = query->each([&](const Query& line) -> Result<void> {
+        auto row = rowFrom(line);
         if (!row) {
             return tl::unexpected(row.error());
         }
         rows.push_back(std::move(*row));
-    }
+        return {};
+    });
+    return read ? Result<std::vector<ShopRow>>(std::move(rows)) : tl::unexpected(read.error());
 }
 
 Result<std::optional<ShopRow>> ShopIndex::find(const std::string& path) {
-    auto query = m_state->ready(m_state->find, "SELECT id, line FROM listing WHERE path = ?");
+    auto query = m_state->connection.ready(m_state->find, "SELECT id, line FROM listing WHERE path = ?");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -138,7 +123,7 @@ Result<void> ShopIndex::together(const std::function<Result<void>()>& change) {
 
 Result<std::int64_t> ShopIndex::State::putRow(const ShopRow& row) {
     static const std::string putting = listingPut();
-    auto query = ready(put, putting);
+    auto query = connection.ready(put, putting);
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -159,7 +144,7 @@ Result<void> ShopIndex::State::putWordsOf(std::int64_t id, const std::string& wo
     if (auto dropped = removeWords(id); !dropped) {
         return dropped;
     }
-    auto insert = ready(putWords, "INSERT INTO found(rowid, words) VALUES(?, ?)");
+    auto insert = connection.ready(putWords, "INSERT INTO found(rowid, words) VALUES(?, ?)");
     if (!insert) {
         return tl::unexpected(insert.error());
     }

@@ -8,33 +8,22 @@ namespace caprail {
 
 Result<std::vector<std::int64_t>> WordSearch::idsWith(const std::string& word) {
     const Dialect& dialect = m_connection->dialect();
-    if (!m_query) {
-        auto made = m_connection->prepare(dialect.found);
-        if (!made) {
-            return tl::unexpected(made.error());
-        }
-        m_query = std::move(*made);
+    const auto query = m_connection->ready(m_query, dialect.found);
+    if (!query) {
+        return tl::unexpected(query.error());
     }
-    m_query->bind(1, dialect.foundTerm(word));
-    std::vector<std::int64_t> ids;
-    auto more = m_query->step();
-    while (more && *more) {
-        ids.push_back(m_query->integer(0));
-        more = m_query->step();
-    }
-    if (!more) {
-        return tl::unexpected(more.error());
-    }
-    return ids; // FTS5 gives them in ascending order
+    (*query)->bind(1, dialect.foundTerm(word));
+    std::vector<std::int64_t> ids; // FTS5 gives them in ascending order
+    const auto read = (*query)->each([&](const Query& row) -> Result<void> {
+        ids.push_back(row.integer(0));
+        return {};
+    });
+    return read ? Result<std::vector<std::int64_t>>(std::move(ids)) : tl::unexpected(read.error());
 }
 
 Result<void> WordSearch::forgetWhatOthersChanged() {
-    if (!m_version) {
-        auto made = m_connection->prepare("PRAGMA data_version");
-        if (!made) {
-            return tl::unexpected(made.error());
-        }
-        m_version = std::move(*made);
+    if (const auto query = m_connection->ready(m_version, "PRAGMA data_version"); !query) {
+        return tl::unexpected(query.error());
     }
     const auto row = m_version->step();
     if (!row) {

@@ -4,26 +4,11 @@
 #include <base/hex.h>
 #include <base/say.h>
 #include <shopserver/photo_sender.h>
+#include <store/care/check.h>
 
 namespace caprail {
 
 namespace {
-
-/// The digits of a seal as typed, without what parts them; empty for what is none.
-std::string sealDigits(std::string_view typed) {
-    std::string digits;
-    for (const char c : typed) {
-        if ((c >= '0' && c <= '9') || (c >= 'a' && c <= 'f')) {
-            digits += c;
-        } else if (c >= 'A' && c <= 'F') {
-            digits += static_cast<char>(c - 'A' + 'a');
-        } else if (c != '-' && c != ' ') {
-            return {};
-        }
-    }
-    constexpr std::size_t shortest = 20, longest = 64; // the short form; the whole
-    return digits.size() == shortest || digits.size() == longest ? digits : std::string();
-}
 
 /// Calls `take` for the rows of a list; `value` is the parameter of `where`, if it has one.
 Result<void> eachListed(Connection& database, const std::string& where, const std::string* value,
@@ -36,16 +21,9 @@ Result<void> eachListed(Connection& database, const std::string& where, const st
     if (value != nullptr) {
         query->bind(1, *value);
     }
-    for (auto more = query->step(); !more || *more; more = query->step()) {
-        auto taken = more ? take({query->text(0), query->text(1), query->integer(2), query->text(3), query->text(4),
-                                  query->text(5), query->text(6)})
-                          : tl::unexpected(more.error());
-        if (!taken) {
-            query->reset();
-            return taken;
-        }
-    }
-    return {};
+    return query->each([&](const Query& row) {
+        return take({row.text(0), row.text(1), row.integer(2), row.text(3), row.text(4), row.text(5), row.text(6)});
+    });
 }
 
 Result<std::vector<HeldRecord>> listed(Connection& database, const std::string& where, const std::string& value) {
@@ -69,13 +47,13 @@ std::string describe(const HeldRecord& record) {
 }
 
 Result<std::vector<HeldRecord>> recordsMeantBy(Connection& database, std::string_view sealOrSerial) {
-    if (const std::string digits = sealDigits(sealOrSerial); !digits.empty()) {
+    if (const auto digits = readShortForm(std::string(sealOrSerial))) {
         // The last seal of the list first; a sheet may have been printed long before, and its seal be any entry's: for
         // that one the entries are read through, which takes its time.
         for (const char* where : {"starts_with(identity, ?)", "starts_with(head, ?)",
                                   "id IN (SELECT record FROM publication WHERE starts_with(encode(head, 'hex'), ?))",
                                   "id IN (SELECT record FROM entry WHERE starts_with(encode(seal, 'hex'), ?))"}) {
-            auto records = listed(database, where, digits);
+            auto records = listed(database, where, *digits);
             if (!records || !records->empty()) {
                 return records;
             }

@@ -12,7 +12,8 @@ struct HeldTaker {
 };
 
 /// Reads a record's rows through a taker; memory stays flat. Numbers must follow, and the last seal be the one that the
-/// database calls the last; the first, the record's. Refuses what the taker refuses.
+/// database calls the last; the first, the record's. Every photo that an entry names must come whole and fit its hash,
+/// and no other is taken. Refuses what the taker refuses.
 Result<Fetched> readHeld(Connection& database, std::string_view identity, const HeldTaker& take,
                          const std::stop_token& stop, const FetchProgress& progress);
 

@@ -2,7 +2,7 @@
 #include <shopserver/photo_sender.h>
 
 #include <base/say.h>
-#include <map>
+#include <set>
 
 namespace caprail {
 
@@ -21,11 +21,30 @@ std::string bytesOfHex(std::string_view digits) {
     return seal ? bytesOf(*seal) : std::string();
 }
 
-Result<void> PhotoSender::send(const std::string& hash, std::string_view bytes) {
-    const std::string key = bytesOfHex(hash);
+PhotoSender::PhotoSender(PublishStatements& statements, const RecordFile& record)
+    : m_statements(statements), m_record(record) {
+    for (const Entry& entry : record.ledger().entries()) {
+        if (const auto* added = entry.body.as<AttachmentAdded>()) {
+            m_photos.emplace(bytesOfHex(added->sha256), added);
+        }
+    }
+    for (const auto& [key, added] : m_photos) {
+        m_hashes += key;
+    }
+}
+
+Result<bool> PhotoSender::isNeeded(std::int64_t recordId) {
+    if (m_photos.empty()) {
+        return false;
+    }
+    const auto lacking = m_statements.lacking(recordId, m_hashes);
+    return lacking ? Result<bool>(!lacking->empty()) : tl::unexpected(lacking.error());
+}
+
+Result<void> PhotoSender::sendOne(const std::string& key, std::string_view bytes) {
     for (std::int64_t piece = 0;; ++piece) {
         const bool isLast = bytes.size() <= pieceSize;
-        auto done = m_statements.addPiece(key, piece, bytes.substr(0, pieceSize), isLast);
+        auto done = m_statements.addPiece(key, piece, bytes.substr(0, pieceSize));
         if (!done || isLast) {
             return done;
         }
@@ -33,26 +52,35 @@ Result<void> PhotoSender::send(const std::string& hash, std::string_view bytes) 
     }
 }
 
-Result<std::int64_t> PhotoSender::sendFrom(std::int64_t first, const std::stop_token& stop,
-                                           const std::function<void()>& sent) {
-    std::map<std::string, std::int64_t> sizes; // in the order of their hashes: two publishers never wait for each other
-    for (const Entry& entry : m_record.ledger().entriesFrom(first)) {
-        if (const auto* added = entry.body.as<AttachmentAdded>()) {
-            sizes.emplace(added->sha256, added->size);
-        }
+Result<std::int64_t> PhotoSender::send(std::int64_t recordId, const std::stop_token& stop,
+                                       const std::function<void()>& sent) {
+    const auto lacking =
+        m_photos.empty() ? Result<std::string>(std::string()) : m_statements.lacking(recordId, m_hashes);
+    if (!lacking) {
+        return tl::unexpected(lacking.error());
+    }
+    constexpr std::size_t hashSize = 32;
+    std::set<std::string> wanted;
+    for (std::size_t at = 0; at < lacking->size(); at += hashSize) {
+        wanted.insert(lacking->substr(at, hashSize));
     }
     std::int64_t count = 0;
-    for (const auto& [hash, size] : sizes) {
+    for (const std::string& key : wanted) {
         if (stop.stop_requested()) {
             return refuse(Core::say("Publishing was stopped: nothing of this record was stored."));
         }
-        const auto isNew = m_statements.beginAttachment(m_id, bytesOfHex(hash), size);
+        const auto named = m_photos.find(key);
+        if (named == m_photos.end()) { // a server that asks for what nobody has
+            continue;
+        }
+        const AttachmentAdded& added = *named->second;
+        const auto isNew = m_statements.beginAttachment(recordId, key, added.size);
         if (!isNew) {
             return tl::unexpected(isNew.error());
         }
         if (*isNew) {
-            const auto bytes = m_record.attachmentBytes(hash);
-            auto done = bytes ? send(hash, *bytes) : tl::unexpected(bytes.error());
+            const auto bytes = m_record.attachmentBytes(added.sha256);
+            auto done = bytes ? sendOne(key, *bytes) : tl::unexpected(bytes.error());
             if (!done) {
                 return tl::unexpected(done.error());
             }

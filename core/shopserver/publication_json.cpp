@@ -10,14 +10,26 @@
 #include <shop/figure_rows.h>
 #include <shop/folder_walk.h>
 #include <shop/record_reader.h>
+#include <utility>
 
 namespace caprail {
 
 namespace {
 
-/// A word of the server's may have 2046 bytes, and all words of a record a mebibyte.
-constexpr qsizetype longestWord = 200;
+/// All words of a record may have a mebibyte.
 constexpr std::size_t mostWords = 400UL * 1024;
+
+/// A text of the list, which the server has in an index: two of them may have 2704 bytes there. In UTF-16.
+constexpr qsizetype longestListed = 400;
+
+QString shortened(std::string_view text) {
+    QString all = qtText(text);
+    if (all.size() > longestListed) {
+        all.truncate(longestListed - 1 - (all.at(longestListed - 2).isHighSurrogate() ? 1 : 0));
+        all += QChar(0x2026); // …
+    }
+    return all;
+}
 
 QJsonValue jsonValue(const std::string& text) {
     return qtText(text);
@@ -49,7 +61,7 @@ std::string textOf(const QJsonObject& object) {
 
 std::string listingJson(const RecordSummary& summary, std::string_view fileName, std::int64_t size) {
     // What only a file on a disk has is not the server's to know.
-    QJsonObject row{{"path", qtText(plainLine(fileName))},
+    QJsonObject row{{"path", shortened(plainLine(fileName))},
                     {"size", jsonValue(size)},
                     {"modified", 0},
                     {"changed", 0},
@@ -57,6 +69,10 @@ std::string listingJson(const RecordSummary& summary, std::string_view fileName,
                     {"reading", jsonValue(FileReading::assessed)},
                     {"sentence", ""}};
     eachSummaryField([&](const auto& column) { row.insert(qtText(column.name), jsonValue(summary.*column.member)); });
+    for (const auto& [name, text] : {std::pair("customer", &summary.customer), std::pair("engine", &summary.engine),
+                                     std::pair("serial", &summary.serial), std::pair("who", &summary.who)}) {
+        row.insert(QLatin1String(name), shortened(*text));
+    }
     return textOf(row);
 }
 
@@ -98,8 +114,8 @@ std::string distinctWords(std::string_view text) {
     std::set<std::string> seen;
     std::string all;
     for (const std::string& word : wordsIn(text)) {
-        const std::string kept = qtText(foldedWord(word)).left(longestWord).toStdString();
-        if (!kept.empty() && all.size() + kept.size() < mostWords && seen.insert(kept).second) {
+        const std::string kept = foldedWord(word);
+        if (all.size() + kept.size() < mostWords && seen.insert(kept).second) {
             all += (all.empty() ? "" : " ") + kept;
         }
     }

@@ -23,7 +23,7 @@ public:
     Publication(PublishStatements& statements, const RecordFile& record, const std::stop_token& stop,
                 const PublishProgress& progress)
         : m_statements(statements), m_record(record), m_ledger(record.ledger()), m_stop(stop), m_progress(progress),
-          m_identity(bytesOf(m_ledger.at(1).seal)) {
+          m_identity(bytesOf(m_ledger.at(1).seal)), m_photos(statements, record) {
         m_published.head = m_ledger.seal();
     }
 
@@ -33,7 +33,10 @@ public:
             return tl::unexpected(held.error());
         }
         if (*held) {
-            const auto news = judge(**held);
+            auto news = judge(**held);
+            if (news && m_published.what == Published::What::nothingNew) { // but what is there may have been damaged
+                news = m_photos.isNeeded((*held)->id);
+            }
             if (!news || !*news) {
                 return news ? Result<Published>(m_published) : tl::unexpected(news.error());
             }
@@ -93,18 +96,18 @@ private:
             return tl::unexpected(held.error());
         }
         const auto news = judge(*held); // again: another one may have been faster
-        if (!news || !*news) {
+        if (!news || m_published.what == Published::What::olderCopy) {
             return news ? Result<void>() : tl::unexpected(news.error());
         }
         m_of = m_ledger.size() - held->entries;
-        auto done = sendEntries(*held);
+        auto done = *news ? sendEntries(*held) : Result<void>();
         if (done) {
-            auto photos =
-                PhotoSender(m_statements, m_record, held->id).sendFrom(held->entries + 1, m_stop, [&] { tell(0); });
+            const auto photos = m_photos.send(held->id, m_stop, [&] { tell(0); });
             done = photos ? Result<void>() : tl::unexpected(photos.error());
             m_published.photos = photos.value_or(0);
+            m_published.what = m_published.photos > 0 ? Published::What::sent : m_published.what;
         }
-        return done ? sendListing(*held) : done;
+        return done && *news ? sendListing(*held) : done;
     }
 
     /// Entries as the server takes them at once.
@@ -172,6 +175,7 @@ private:
     const std::stop_token& m_stop;
     const PublishProgress& m_progress;
     std::string m_identity; ///< seal of the first entry, as bytes
+    PhotoSender m_photos;
     Published m_published;
     RecordDigest m_digest;
     std::int64_t m_done = 0, m_of = 0;
@@ -190,10 +194,9 @@ std::string sentenceOf(const Published& published) {
     }
     const std::string entries =
         Core::count(published.entries, Core::mark("One entry sent."), Core::mark("%1 entries sent."));
-    return published.photos == 0 ? entries
-                                 : entries + " " +
-                                       Core::count(published.photos, Core::mark("One photo or file sent."),
-                                                   Core::mark("%1 photos and files sent."));
+    const std::string photos =
+        Core::count(published.photos, Core::mark("One photo or file sent."), Core::mark("%1 photos and files sent."));
+    return published.photos == 0 ? entries : published.entries == 0 ? photos : entries + " " + photos;
 }
 
 RecordPublisher::RecordPublisher(Connection& database) : m_statements(std::make_unique<PublishStatements>(database)) {}
@@ -202,14 +205,16 @@ RecordPublisher::~RecordPublisher() = default;
 Result<Published> RecordPublisher::publish(const std::string& path, const std::stop_token& stop,
                                            const PublishProgress& progress) {
     const auto record = RecordFile::open(path, OpenMode::readOnly);
-    if (!record) {
-        return tl::unexpected(record.error());
+    return record ? publish(*record, stop, progress) : tl::unexpected(record.error());
+}
+
+Result<Published> RecordPublisher::publish(const RecordFile& record, const std::stop_token& stop,
+                                           const PublishProgress& progress) {
+    if (record.ledger().empty()) {
+        return refuse(Core::say("%1 holds no entry yet: there is nothing to publish.", inQuotes(record.path())));
     }
-    if (record->ledger().empty()) {
-        return refuse(Core::say("%1 holds no entry yet: there is nothing to publish.", inQuotes(path)));
-    }
-    auto published = Publication(*m_statements, *record, stop, progress).run();
-    return published ? published : refuse(inQuotes(path) + ": " + published.error().sentence);
+    auto published = Publication(*m_statements, record, stop, progress).run();
+    return published ? published : refuse(inQuotes(record.path()) + ": " + published.error().sentence);
 }
 
 } // namespace caprail

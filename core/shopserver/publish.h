@@ -4,6 +4,7 @@
 #include <functional>
 #include <ledger/entry.h>
 #include <stop_token>
+#include <store/file/record_file.h>
 #include <vector>
 
 namespace caprail {
@@ -14,7 +15,7 @@ class PublishStatements;
 struct Published {
     enum class What { sent, nothingNew, olderCopy } what = What::nothingNew;
     std::int64_t entries = 0; ///< sent now
-    std::int64_t photos = 0;  ///< and files, sent now
+    std::int64_t photos = 0;  ///< and files, sent now; without an entry: the database had lost them
     std::int64_t ahead = 0;   ///< of an older copy: so many entries more the database holds
     Seal head;                ///< of the file
 };
@@ -40,6 +41,9 @@ public:
     /// from which entry on they differ), and what the database refuses; `Connection::isOffline` tells whether to try
     /// again later. A record whose database has more is an older copy: nothing is sent, which is no error.
     Result<Published> publish(const std::string& path, const std::stop_token& stop = {},
+                              const PublishProgress& progress = {});
+    /// The same of a record that was opened by its path.
+    Result<Published> publish(const RecordFile& record, const std::stop_token& stop = {},
                               const PublishProgress& progress = {});
 
 private:

@@ -23,8 +23,9 @@ template <> struct WordsOf<PublishSchedule> {
 /// A record that waits to be published.
 struct WaitingRecord {
     std::string path; ///< bytes
-    UtcTime since;    ///< it waits; 1970 where a person asked for it: it is due at once
-    UtcTime last;     ///< change
+    UtcTime since;    ///< a change waits; 1970: none does
+    UtcTime last;     ///< change, or that it was asked for
+    bool isAsked = false; ///< by a person: it is due at once
     friend bool operator==(const WaitingRecord&, const WaitingRecord&) = default;
 };
 /// When a record that waits is due. After each change, it waits for a pause of ten seconds, for two minutes at most: a
@@ -41,14 +42,17 @@ public:
     Result<void> addChanged(const std::string& path, UtcTime now) const;
     /// A person asks for it.
     Result<void> addAsked(const std::string& path, UtcTime now) const;
-    /// All that wait, longest first.
+    /// A person asks for it no more: where a change waits, that goes on waiting.
+    void takeBack(const WaitingRecord& asked) const;
+    /// All that wait: what was asked for, then the longest first.
     [[nodiscard]] std::vector<WaitingRecord> waiting() const;
     /// It was published, or can never be. Where it was added to meanwhile, it goes on waiting.
     void settle(const WaitingRecord& record) const;
 
 private:
     [[nodiscard]] std::string fileOf(const std::string& path) const;
-    Result<void> put(const WaitingRecord& record) const;
+    Result<void> add(WaitingRecord record) const;
+    [[nodiscard]] Result<void> put(const WaitingRecord& record) const;
     std::string m_folder;
 };
 

@@ -5,19 +5,8 @@
 
 namespace caprail {
 
-Result<Query*> PublishStatements::ready(std::optional<Query>& statement, std::string_view sql) {
-    if (!statement) {
-        auto prepared = m_database.prepare(sql);
-        if (!prepared) {
-            return tl::unexpected(prepared.error());
-        }
-        statement = std::move(*prepared);
-    }
-    return &*statement;
-}
-
 Result<std::optional<HeldState>> PublishStatements::known(std::string_view identity, std::int64_t entry) {
-    const auto query = ready(m_known, "SELECT id, entries, head, coalesce(seal, '') FROM known(?, ?)");
+    const auto query = m_database.ready(m_known, "SELECT id, entries, head, coalesce(seal, '') FROM known(?, ?)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -36,8 +25,24 @@ Result<std::optional<HeldState>> PublishStatements::known(std::string_view ident
     return held;
 }
 
+Result<std::string> PublishStatements::lacking(std::int64_t record, std::string_view hashes) {
+    const auto query = m_database.ready(m_lacking, "SELECT sha256 FROM lacking(?, ?)");
+    if (!query) {
+        return tl::unexpected(query.error());
+    }
+    Query& q = **query;
+    q.bind(1, record);
+    q.bindBytes(2, hashes);
+    std::string all;
+    const auto read = q.each([&](const Query& row) -> Result<void> {
+        all += row.bytes(0);
+        return {};
+    });
+    return read ? Result<std::string>(std::move(all)) : tl::unexpected(read.error());
+}
+
 Result<HeldState> PublishStatements::hold(std::string_view identity) {
-    const auto query = ready(m_hold, "SELECT id, entries, head FROM hold_record(?)");
+    const auto query = m_database.ready(m_hold, "SELECT id, entries, head FROM hold_record(?)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -56,7 +61,7 @@ Result<HeldState> PublishStatements::hold(std::string_view identity) {
 
 Result<void> PublishStatements::addEntries(std::int64_t record, std::int64_t first, std::string_view lines,
                                            std::string_view seals) {
-    const auto query = ready(m_addEntries, "SELECT add_entries(?, ?, ?, ?)");
+    const auto query = m_database.ready(m_addEntries, "SELECT add_entries(?, ?, ?, ?)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -69,7 +74,7 @@ Result<void> PublishStatements::addEntries(std::int64_t record, std::int64_t fir
 }
 
 Result<bool> PublishStatements::beginAttachment(std::int64_t record, std::string_view sha256, std::int64_t size) {
-    const auto query = ready(m_begin, "SELECT CAST(begin_attachment(?, ?, ?) AS integer)");
+    const auto query = m_database.ready(m_begin, "SELECT CAST(begin_attachment(?, ?, ?) AS integer)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -86,9 +91,8 @@ Result<bool> PublishStatements::beginAttachment(std::int64_t record, std::string
     return isNew;
 }
 
-Result<void> PublishStatements::addPiece(std::string_view sha256, std::int64_t piece, std::string_view bytes,
-                                         bool isLast) {
-    const auto query = ready(m_addPiece, "SELECT add_piece(?, ?, ?, CAST(? AS integer) <> 0)");
+Result<void> PublishStatements::addPiece(std::string_view sha256, std::int64_t piece, std::string_view bytes) {
+    const auto query = m_database.ready(m_addPiece, "SELECT add_piece(?, ?, ?, true)");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -96,13 +100,12 @@ Result<void> PublishStatements::addPiece(std::string_view sha256, std::int64_t p
     q.bindBytes(1, sha256);
     q.bind(2, piece);
     q.bindBytes(3, bytes);
-    q.bind(4, std::int64_t{isLast ? 1 : 0});
     return q.run();
 }
 
 Result<void> PublishStatements::publish(std::int64_t record, std::int64_t sent, std::string_view listing,
                                         std::string_view words, std::string_view figures) {
-    const auto query = ready(m_publish, "SELECT publish(?, ?, CAST(? AS jsonb), ?, CAST(? AS jsonb))");
+    const auto query = m_database.ready(m_publish, "SELECT publish(?, ?, CAST(? AS jsonb), ?, CAST(? AS jsonb))");
     if (!query) {
         return tl::unexpected(query.error());
     }

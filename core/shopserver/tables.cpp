@@ -54,23 +54,22 @@ Result<std::int64_t> appliedTo(Connection& database) {
         return tl::unexpected(rows.error());
     }
     std::int64_t applied = 0;
-    for (auto more = rows->step(); !more || *more; more = rows->step()) {
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        applied = rows->integer(0);
-        if (applied > newestTables()) {
+    const auto read = rows->each([&](const Query& row) -> Result<void> {
+        const std::int64_t number = row.integer(0);
+        if (number > newestTables()) {
             return refuse(Core::say("The database %1 is of a newer version of this program: bring this one up to date.",
                                     database.place().shownAs));
         }
-        const MigrationText& ours = migrationTexts[static_cast<std::size_t>(applied - 1)];
-        if (applied < 1 || rows->text(1) != sha256Hex(ours.sql)) {
+        // Whoever may write there can have written anything: each follows the one before it.
+        if (number != applied + 1 || row.text(1) != sha256Hex(migrationTexts[static_cast<std::size_t>(applied)].sql)) {
             return refuse(Core::say("The tables of the database %1 were made by another edition of this program (%2): "
                                     "use that one.",
-                                    database.place().shownAs, applied));
+                                    database.place().shownAs, number));
         }
-    }
-    return applied;
+        applied = number;
+        return {};
+    });
+    return read ? Result<std::int64_t>(applied) : tl::unexpected(read.error());
 }
 
 Result<void> mayHoldTables(Connection& database) {
@@ -107,8 +106,7 @@ Result<void> apply(Connection& database, const MigrationText& migration) {
 
 /// Within a transaction.
 Result<MadeTables> bringUpToDate(Connection& database) {
-    auto locked = database.run("SET LOCAL client_min_messages TO warning"); // it would note on the terminal what exists
-    locked = locked ? database.run("SELECT pg_advisory_xact_lock(" + std::to_string(migrationLock) + ")") : locked;
+    const auto locked = database.run("SELECT pg_advisory_xact_lock(" + std::to_string(migrationLock) + ")");
     const auto before = locked ? appliedTo(database) : tl::unexpected(locked.error());
     if (!before) {
         return tl::unexpected(before.error());

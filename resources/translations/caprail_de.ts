@@ -11632,8 +11632,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 enthält keine solche Zeile.</translation>
     </message>
     <message>
-        <source>%1 names no database: give a service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail.</source>
-        <translation>%1 nennt keine Datenbank: einen Dienst aus ~/.pg_service.conf angeben oder eine URL wie postgresql://bench@server/caprail.</translation>
+        <source>This names no database: give a service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail.</source>
+        <translation>Das nennt keine Datenbank: einen Dienst aus ~/.pg_service.conf angeben oder eine URL wie postgresql://bench@server/caprail.</translation>
     </message>
     <message>
         <source>No database is named: give a service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail.</source>
@@ -11644,8 +11644,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Ein Passwort gehört nicht in den Namen einer Datenbank, der aufbewahrt und gezeigt wird: in ~/.pgpass oder die Dienstdatei schreiben, nur für Sie lesbar.</translation>
     </message>
     <message>
-        <source>%1 holds a sign that the name of a database cannot have.</source>
-        <translation>%1 enthält ein Zeichen, das der Name einer Datenbank nicht haben kann.</translation>
+        <source>The name of the database holds a sign that it cannot have.</source>
+        <translation>Der Name der Datenbank enthält ein Zeichen, das er nicht haben kann.</translation>
     </message>
     <message>
         <source>The database %1 took too long to answer: try again.</source>
@@ -11722,10 +11722,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>A folder for what is fetched cannot be made: %1.</source>
         <translation>Ein Ordner für das Geholte kann nicht angelegt werden: %1.</translation>
-    </message>
-    <message>
-        <source>An entry is empty.</source>
-        <translation>Ein Eintrag ist leer.</translation>
     </message>
     <message>
         <source>%1 exists already: choose another name.</source>
@@ -11862,6 +11858,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>feeler leaf %1</source>
         <translation>Blatt der Fühlerlehre %1</translation>
+    </message>
+    <message>
+        <source>%1 holds no record.</source>
+        <translation>%1 enthält kein Protokoll.</translation>
+    </message>
+    <message>
+        <source>The database %1 lacks the bytes of the photo or file “%2” of entry %3: publish the record again from its file.</source>
+        <translation>Der Datenbank %1 fehlen die Bytes des Fotos oder der Datei „%2“ von Eintrag %3: das Protokoll aus seiner Datei noch einmal veröffentlichen.</translation>
     </message>
 </context>
 <context>

@@ -2737,10 +2737,6 @@ Réalisé avec&#xa0;:</translation>
         <source>the manual, at the page of this station</source>
         <translation>le manuel, à la page de ce poste</translation>
     </message>
-    <message>
-        <source>what this station is for</source>
-        <translation>à quoi sert ce poste</translation>
-    </message>
 </context>
 <context>
     <name>Photos</name>
@@ -11636,8 +11632,8 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>%1 ne contient pas une telle ligne.</translation>
     </message>
     <message>
-        <source>%1 names no database: give a service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail.</source>
-        <translation>%1 ne nomme aucune base de données&#xa0;: donner un service de ~/.pg_service.conf, ou une URL telle que postgresql://bench@server/caprail.</translation>
+        <source>This names no database: give a service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail.</source>
+        <translation>Cela ne nomme aucune base de données&#xa0;: donner un service de ~/.pg_service.conf, ou une URL telle que postgresql://bench@server/caprail.</translation>
     </message>
     <message>
         <source>No database is named: give a service of ~/.pg_service.conf, or a URL such as postgresql://bench@server/caprail.</source>
@@ -11648,8 +11644,8 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>Un mot de passe n&apos;a pas sa place dans le nom d&apos;une base de données, qui est gardé et affiché&#xa0;: l&apos;écrire dans ~/.pgpass ou dans le fichier des services, lisible par vous seul.</translation>
     </message>
     <message>
-        <source>%1 holds a sign that the name of a database cannot have.</source>
-        <translation>%1 contient un signe que le nom d&apos;une base de données ne peut avoir.</translation>
+        <source>The name of the database holds a sign that it cannot have.</source>
+        <translation>Le nom de la base de données contient un signe qu&apos;il ne peut avoir.</translation>
     </message>
     <message>
         <source>The database %1 took too long to answer: try again.</source>
@@ -11726,10 +11722,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>A folder for what is fetched cannot be made: %1.</source>
         <translation>Un répertoire pour ce qui est rapatrié ne peut être créé&#xa0;: %1.</translation>
-    </message>
-    <message>
-        <source>An entry is empty.</source>
-        <translation>Une inscription est vide.</translation>
     </message>
     <message>
         <source>%1 exists already: choose another name.</source>
@@ -11868,8 +11860,12 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>lame de jauge %1</translation>
     </message>
     <message>
-        <source>The figures of a record in the index cannot be read: read it again.</source>
-        <translation>Les chiffres d&apos;un carnet dans l&apos;index sont illisibles&#xa0;: le relire.</translation>
+        <source>%1 holds no record.</source>
+        <translation>%1 ne contient aucun carnet.</translation>
+    </message>
+    <message>
+        <source>The database %1 lacks the bytes of the photo or file “%2” of entry %3: publish the record again from its file.</source>
+        <translation>Il manque à la base de données %1 les octets de la photo ou du fichier «&#xa0;%2&#xa0;» de l&apos;inscription %3&#xa0;: publier de nouveau le carnet à partir de son fichier.</translation>
     </message>
 </context>
 <context>
@@ -12000,10 +11996,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>&amp;Réessayer</translation>
     </message>
     <message>
-        <source>Save a copy &amp;elsewhere…</source>
-        <translation>Enregistrer une copie ai&amp;lleurs…</translation>
-    </message>
-    <message>
         <source>&amp;Understood</source>
         <translation>&amp;Compris</translation>
     </message>
@@ -12034,10 +12026,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Saved without some photos</source>
         <translation>Enregistré sans certaines photos</translation>
-    </message>
-    <message>
-        <source>Take it o&amp;ver…</source>
-        <translation>Repre&amp;ndre…</translation>
     </message>
     <message>
         <source>Take the record over</source>

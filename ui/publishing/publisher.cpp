@@ -95,21 +95,16 @@ struct Publisher::Run {
 
     /// A record, or all records of a folder that a person asked for.
     QString publishWaiting(Connection& database, RecordPublisher& publisher, const WaitingRecord& one) {
-        std::vector<std::string> files{one.path};
-        std::error_code error;
-        if (std::filesystem::is_directory(one.path, error)) {
-            files.clear();
-            const auto walk = walkFolder(one.path, stop.get_token());
-            if (!walk) {
-                refuse(walk.error());
-            } else {
-                for (const FoundFile& file : walk->files) {
-                    files.push_back(one.path + "/" + file.path);
-                }
-            }
+        auto records = recordsAt(one.path, stop.get_token());
+        if (!records) {
+            refuse(records.error());
+            records.emplace();
         }
-        of += static_cast<int>(files.size()) - 1;
-        for (const std::string& file : files) {
+        for (const UnreadFolder& folder : records->unread) {
+            refuse(Problem{folder.sentence});
+        }
+        of += static_cast<int>(records->paths.size()) - 1;
+        for (const std::string& file : records->paths) {
             const QString away = stop.stop_requested() ? QString() : publishOne(database, publisher, file);
             if (!away.isEmpty() || stop.stop_requested()) {
                 return away;
@@ -220,8 +215,8 @@ QString Publisher::publish(const QStringList& filesAndFolders) {
 
 void Publisher::stop() {
     for (const WaitingRecord& record : m_queue.waiting()) {
-        if (record.since == UtcTime()) {
-            m_queue.settle(record);
+        if (record.isAsked) {
+            m_queue.takeBack(record);
         }
     }
     if (m_run) {

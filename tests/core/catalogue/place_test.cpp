@@ -31,11 +31,37 @@ TEST(DatabaseName, is_a_service_a_url_or_words_for_the_library) {
 }
 
 TEST(DatabaseName, never_holds_a_password) {
-    for (const char* typed : {"postgresql://bench:secret@db/caprail", "host=db password=secret",
-                              "postgresql://db/caprail?password=secret", "host=db sslpassword=secret"}) {
+    for (const char* typed :
+         {"postgresql://bench:secret@db/caprail", "host=db password=secret", "postgresql://db/caprail?password=secret",
+          "host=db sslpassword=secret", "host=db PASSWORD=secret"}) {
         const std::string sentence = refusal(typed);
         EXPECT_THAT(sentence, HasSubstr("~/.pgpass")) << typed;
         EXPECT_EQ(sentence.find("secret"), std::string::npos) << "nor does the refusal say it again";
+    }
+}
+
+TEST(DatabaseName, with_a_slip_of_the_hand_in_it_is_refused_and_not_said_again) {
+    for (const char* typed : {"http://ann:secret@db/x",                   // another scheme
+                              "ann:secret@db",                            // none
+                              "host=db password='secret",                 // not closed
+                              "host=db user=ann secret",                  // no word
+                              "host=db Password=secret",                  // the library knows small letters alone
+                              "host=db passwd=secret",                    // nor does it know this word
+                              "host=db\npassword=secret",                 // a line feed is no space here
+                              "host=ann:secret@db dbname=x",              // half a URL
+                              "dbname=postgresql://ann:secret@db/x",      // a name in a name
+                              "dbname='host=db password=secret'",         // likewise
+                              "postgresql://ann:secret",                  // taken for a port
+                              "postgresql://ann:se/secret@db/x",          // a stroke that ends the hosts
+                              "postgresql://ann:12/secret@db/x",          // likewise, before what may be a port
+                              "postgresql://ann:se?secret@db/x",          // a question mark, likewise
+                              "postgresql://ann:12?secret@db/x",          //
+                              "postgresql://db/x?sslmode=a;b&pwd=secret", // a sign that is refused before it
+                              "postgresql://db/x?secret",                 // a word without a value
+                              "postgresql://db/x?PASSWORD=secret",        //
+                              "postgresql://db/x?oauth_client_secret=1"}) // a word that newer libraries know
+    {
+        EXPECT_EQ(refusal(typed).find("secret"), std::string::npos) << typed;
     }
 }
 

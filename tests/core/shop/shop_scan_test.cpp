@@ -154,6 +154,28 @@ TEST_F(Scan, keeps_what_it_knows_of_a_folder_that_may_not_be_read) {
     EXPECT_EQ(list.size(), 2U);
 }
 
+TEST_F(Scan, gathers_the_records_that_a_file_or_a_folder_means_and_says_what_it_could_not_read) {
+    write(shop / "b/two.caprail", shortLedger("Ines Roth", "six"));
+    write(shop / "a.caprail", shortLedger("Orrin Vale", "V8"));
+    std::string deep = "d";
+    for (int i = 0; i < 70; ++i) {
+        deep += "/d";
+    }
+    std::filesystem::create_directories(shop / deep);
+    for (const char* end : {"", "/"}) {
+        const auto records = recordsAt(shop.path() + end);
+        ASSERT_TRUE(records) << records.error().sentence;
+        EXPECT_TRUE(records->isFolder);
+        EXPECT_THAT(records->paths, ElementsAre(shop / "a.caprail", shop / "b/two.caprail"));
+        ASSERT_EQ(records->unread.size(), 1U);
+    }
+    EXPECT_THAT(recordsAt(shop / "nowhere")->paths, ElementsAre(shop / "nowhere")) << "who opens it says what it is";
+    std::filesystem::create_directories(shop / "none");
+    const auto none = recordsAt(shop / "none");
+    ASSERT_FALSE(none);
+    EXPECT_THAT(none.error().sentence, HasSubstr("holds no record"));
+}
+
 TEST_F(Scan, lists_names_of_any_bytes_on_one_line_and_loses_none) {
     const std::vector<std::string> names = {"two\nlines.caprail",
                                             "right \xD7\xA2\xD7\x91\xD7\xA8\xD7\x99\xD7\xAA.caprail",

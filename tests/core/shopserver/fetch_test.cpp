@@ -93,6 +93,39 @@ TEST_F(Fetching, refuses_a_photo_whose_bytes_were_altered_on_the_server) {
     EXPECT_THAT(refusal(), HasSubstr("do not fit"));
 }
 
+TEST_F(Fetching, names_a_photo_whose_bytes_were_removed_on_the_server) {
+    for (const char* damage :
+         {"DELETE FROM attachment_piece WHERE bytes = 'small picture'",
+          "DELETE FROM record_attachment WHERE sha256 = sha256('small picture')", "DELETE FROM record_attachment"}) {
+        alter(damage);
+        EXPECT_THAT(refusal(), HasSubstr("lacks the bytes of the photo or file “cap.jpg” of entry ")) << damage;
+    }
+}
+
+TEST_F(Fetching, refuses_a_photo_of_which_a_piece_was_removed_or_added_on_the_server) {
+    alter("DELETE FROM attachment_piece WHERE piece = 1");
+    EXPECT_THAT(refusal(), HasSubstr("do not fit their hash"));
+    alter("INSERT INTO attachment_piece SELECT sha256('small picture'), n, repeat('x', 1000000)::bytea FROM "
+          "generate_series(1, 3) AS n");
+    EXPECT_THAT(refusal(), HasSubstr("do not fit their hash"));
+}
+
+TEST_F(Fetching, takes_no_photo_that_no_entry_names) {
+    alter("INSERT INTO attachment VALUES (sha256('more'), 4)");
+    alter("INSERT INTO attachment_piece VALUES (sha256('more'), 0, 'more')");
+    alter("INSERT INTO record_attachment SELECT id, sha256('more') FROM record");
+    Connection reader = as("reader_1");
+    const auto fetched = fetchRecord(reader, identity, folder / "back.caprail");
+    ASSERT_TRUE(fetched) << fetched.error().sentence;
+    EXPECT_EQ(fetched->photos, 2);
+}
+
+TEST_F(Fetching, refuses_lines_in_a_line) {
+    // As a server that lies could: with a seal that fits. What stands before the line feed would come in without one.
+    alter("UPDATE entry SET line = replace(line, '}', E'}\n}')");
+    EXPECT_THAT(refusal(), HasSubstr("rows were removed or altered there"));
+}
+
 TEST_F(Fetching, finds_a_record_by_any_seal_of_a_sheet_and_by_the_serial_number) {
     Connection reader = as("reader_1");
     for (const std::string& meant : {identity, toHex(sealOf(path)), shortForm(sealOf(path)), shortForm(sealOf(path, 3)),

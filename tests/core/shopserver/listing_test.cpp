@@ -86,6 +86,10 @@ TEST_F(BothLists, find_the_same_records_by_words_and_filters) {
     expectAlike(wish("okoro vale"), 0);
     expectAlike(wish("'); DROP TABLE listing; --"), 0);
     expectAlike(wish("\""), 0);
+    expectAlike(wish("okoro \xCC\x81"), 2);
+    expectAlike(wish("okoro \"&' \xEF\xB1\x9E"), 2);
+    expectAlike(wish("\xCC\x81"), 0);
+    expectAlike(wish(std::string(5000, 'x')), 0);
     expectAlike(wish("", {.person = "Jon"}), 3);
     expectAlike(wish("", {.state = ListFilter::State::needsAttention}), 1);
     expectAlike(wish("", {.state = ListFilter::State::signedOff}), 0);
@@ -178,6 +182,51 @@ TEST_F(BothLists, compare_engines_alike) {
         EXPECT_EQ(there.instruments()->front().due, here.instruments()->front().due);
         EXPECT_EQ(there.templates()->size(), 2U);
     }
+}
+
+TEST_F(BothLists, order_what_is_alike_alike_and_part_no_group) {
+    Connection owner = as("postgres");
+    for (Connection* connection : {&owner, &index.connection()}) {
+        done(connection->run("UPDATE listing SET customer = 'ada Okoro', template = 'street' WHERE serial = 'KL-2'"));
+        done(connection->run("DELETE FROM instrument"));
+        done(connection->run("UPDATE banded SET value_nm = 1"));
+        for (const int kind : {7, 2, 9, 0, 10, 4, 1, 8, 3, 6, 5}) {
+            done(connection->run("INSERT INTO instrument SELECT max(id), 'M', " + std::to_string(kind) +
+                                 ", '1', NULL, NULL, 0, NULL FROM listing"));
+        }
+    }
+    const ListingWish wish{.grouping = ListingWish::Grouping::customer, .now = shoptest::morning};
+    std::vector<std::vector<std::string>> said;
+    for (Connection* connection : {&*database, &index.connection()}) {
+        std::vector<std::string> groups, heads, all;
+        const std::vector<ListingGroup> asked = *ListingPages(*connection).groups(wish);
+        for (const ListingGroup& group : asked) {
+            groups.push_back(group.customer);
+        }
+        const auto page = ListingPages(*connection).page(wish, 0, 100);
+        ASSERT_TRUE(page) << page.error().sentence;
+        for (const ShopRow& row : *page) {
+            if (heads.empty() || heads.back() != row.summary.customer) {
+                heads.push_back(row.summary.customer);
+            }
+        }
+        EXPECT_EQ(heads, groups) << "the records of a group stand together, under its head";
+        Across across(*connection);
+        const std::vector<AcrossInstrument> instruments = *across.instruments();
+        for (const AcrossInstrument& one : instruments) {
+            all.emplace_back(word(one.type));
+        }
+        const std::vector<AcrossGroup> templates = *across.templates();
+        for (const AcrossGroup& one : templates) {
+            all.push_back(one.name);
+        }
+        const std::vector<std::string> bands = *across.bands();
+        ASSERT_FALSE(bands.empty());
+        done(across.eachValue(bands.front(), [&](const AcrossValue& value) { all.push_back(value.label); }));
+        said.push_back(all);
+    }
+    EXPECT_EQ(said[0], said[1]);
+    EXPECT_GT(said[0].size(), 18U);
 }
 
 TEST_F(BothLists, are_asked_again_after_the_server_was_lost) {

@@ -99,6 +99,29 @@ TEST_F(PublishingBroken, by_a_server_that_is_too_slow_to_wait_for) {
     sendsAllOfIt(bench, path);
 }
 
+TEST_F(PublishingBroken, by_a_bench_that_holds_the_record_and_does_nothing) {
+    const std::string path = recordWithPhotos("vale.caprail");
+    Connection idle = as("bench_1");
+    const auto held = idle.together([&]() -> Result<void> {
+        auto hold = idle.prepare("SELECT hold_record(?)");
+        EXPECT_TRUE(hold);
+        const Seal first = sealOf(path, 1);
+        hold->bindBytes(1, {reinterpret_cast<const char*>(first.bytes.data()), first.bytes.size()});
+        EXPECT_TRUE(hold->run());
+        Connection bench = as("bench_1");
+        EXPECT_EQ(bench.text("SELECT current_setting('lock_timeout')"), "1min");
+        done(bench.run("SET lock_timeout TO 200")); // for the test
+        const auto refused = publishRecord(bench, path);
+        EXPECT_FALSE(refused);
+        EXPECT_THAT(refused ? "" : refused.error().sentence, HasSubstr("was busy with the same records"));
+        EXPECT_TRUE(bench.isOffline()) << "it goes on waiting";
+        return refuse("undone");
+    });
+    EXPECT_FALSE(held);
+    Connection bench = as("bench_1");
+    sendsAllOfIt(bench, path);
+}
+
 TEST_F(PublishingBroken, by_a_right_that_was_taken) {
     const std::string path = recordWithPhotos("vale.caprail");
     {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "../shop/shop_records.h"
 
+#include <atomic>
 #include <shopserver/publish_queue.h>
+#include <thread>
 
 namespace {
 
@@ -45,6 +47,45 @@ TEST_F(TheQueue, lets_go_of_what_was_published_unless_it_was_added_to_meanwhile)
     EXPECT_TRUE(queue.waiting().empty());
 }
 
+TEST_F(TheQueue, keeps_what_was_added_again_at_the_same_moment_or_by_a_clock_that_was_set_back) {
+    for (const UtcTime again : {noon, after(noon, -5)}) {
+        ASSERT_TRUE(queue.addAsked("/shop/a.caprail", noon));
+        const WaitingRecord taken = queue.waiting().front();
+        ASSERT_TRUE(queue.addAsked("/shop/a.caprail", again));
+        queue.settle(taken);
+        ASSERT_EQ(queue.waiting().size(), 1U);
+        queue.settle(queue.waiting().front());
+    }
+    EXPECT_TRUE(queue.waiting().empty());
+}
+
+TEST_F(TheQueue, loses_nothing_that_is_added_at_the_moment_when_another_is_let_go) {
+    const PublishQueue other(folder / "queue");
+    std::atomic<int> changes = 0; // of the record
+    std::atomic<bool> isOver = false;
+    int sent = 0;
+    std::thread publisher([&] {
+        while (!isOver) {
+            for (const WaitingRecord& taken : other.waiting()) {
+                sent = changes;
+                other.settle(taken);
+            }
+        }
+    });
+    int lost = 0;
+    for (int i = 0; i < 400; ++i) {
+        ++changes;
+        EXPECT_TRUE(queue.addChanged("/shop/a.caprail", after(noon, i)));
+    }
+    for (int i = 0; i < 1000 && !queue.waiting().empty(); ++i) {
+        std::this_thread::sleep_for(std::chrono::milliseconds(5));
+    }
+    isOver = true;
+    publisher.join();
+    lost = changes - sent;
+    EXPECT_EQ(lost, 0) << "the last state of the record was sent";
+}
+
 TEST_F(TheQueue, makes_a_record_that_a_person_asks_for_due_at_once_whatever_the_schedule) {
     ASSERT_TRUE(queue.addChanged("/shop/a.caprail", noon));
     EXPECT_FALSE(dueAt(queue.waiting().front(), PublishSchedule::never));
@@ -52,6 +93,19 @@ TEST_F(TheQueue, makes_a_record_that_a_person_asks_for_due_at_once_whatever_the_
     EXPECT_EQ(dueAt(queue.waiting().front(), PublishSchedule::never), UtcTime());
     ASSERT_TRUE(queue.addChanged("/shop/a.caprail", after(noon, 1)));
     EXPECT_EQ(dueAt(queue.waiting().front(), PublishSchedule::daily), UtcTime()) << "a change does not make it wait";
+}
+
+TEST_F(TheQueue, goes_on_waiting_for_a_change_when_a_person_asks_no_more) {
+    ASSERT_TRUE(queue.addChanged("/shop/a.caprail", noon));
+    ASSERT_TRUE(queue.addAsked("/shop/a.caprail", after(noon, 1)));
+    ASSERT_TRUE(queue.addAsked("/shop/b.caprail", after(noon, 1)));
+    for (const WaitingRecord& one : queue.waiting()) {
+        EXPECT_TRUE(one.isAsked) << one.path;
+        queue.takeBack(one);
+    }
+    ASSERT_EQ(queue.waiting().size(), 1U) << "nothing of b had changed";
+    EXPECT_EQ(queue.waiting().front().path, "/shop/a.caprail");
+    EXPECT_EQ(dueAt(queue.waiting().front(), PublishSchedule::hourly), after(noon, 60));
 }
 
 TEST_F(TheQueue, waits_for_a_pause_after_a_change_but_not_for_ever) {
@@ -66,8 +120,13 @@ TEST_F(TheQueue, waits_for_a_pause_after_a_change_but_not_for_ever) {
 TEST_F(TheQueue, passes_over_what_somebody_else_left_in_its_folder) {
     ASSERT_TRUE(queue.addChanged("/shop/a.caprail", noon));
     std::ofstream(folder / "queue/torn.waits") << "17";
+    std::ofstream(folder / "queue/late.waits") << "9223372036854775807 9223372036854775807 0\nx";
     std::ofstream(folder / "queue/readme.txt") << "1 1\nx";
     EXPECT_EQ(queue.waiting().size(), 1U);
+    std::ofstream(folder / "queue/early.waits") << "0 1777896000000\n/shop/b.caprail";
+    ASSERT_EQ(queue.waiting().size(), 2U);
+    EXPECT_EQ(queue.waiting().front(), (WaitingRecord{"/shop/b.caprail", {}, noon, true}))
+        << "as it was written before";
 }
 
 } // namespace

@@ -51,6 +51,37 @@ TEST_F(Publishing, sends_only_what_is_new) {
     EXPECT_EQ(reader.integer("SELECT count(*) FROM found WHERE words @@ to_tsquery('simple', 'deck & long:*')"), 1);
 }
 
+TEST_F(Publishing, sends_a_photo_again_of_which_the_server_lost_bytes) {
+    const std::string path = recordWithPhotos("vale.caprail");
+    Connection bench = as("bench_1");
+    published(bench, path);
+    const auto before = counts();
+    for (const char* damage : {"DELETE FROM attachment_piece WHERE bytes = 'small picture'",
+                               "DELETE FROM attachment_piece WHERE piece = 2", // the last of three
+                               "DELETE FROM attachment_piece WHERE piece = 0 AND length(bytes) > 100",
+                               "UPDATE attachment_piece SET bytes = 'small' WHERE bytes = 'small picture'",
+                               "DELETE FROM record_attachment WHERE sha256 = sha256('small picture')"}) {
+        Connection owner = as("postgres");
+        done(owner.run("SET session_replication_role = replica")); // no trigger hinders
+        done(owner.run(damage));
+        const bool isBytes = std::string_view(damage).find("record_attachment") == std::string_view::npos;
+        const Published again = published(bench, path);
+        EXPECT_EQ(again.photos, isBytes ? 1 : 0) << damage;
+        EXPECT_EQ(again.entries, 0);
+        EXPECT_EQ(sentenceOf(again), isBytes ? "One photo or file sent." : sentenceOf({}));
+        EXPECT_EQ(counts(), before) << damage;
+        Connection reader = as("reader_1");
+        const auto whole = verifyHeld(reader, toHex(sealOf(path, 1)));
+        EXPECT_TRUE(whole) << damage << ": " << whole.error().sentence;
+        EXPECT_EQ(published(bench, path).what, Published::What::nothingNew);
+    }
+    Connection owner = as("postgres");
+    done(owner.run("SET session_replication_role = replica"));
+    done(owner.run("DELETE FROM attachment_piece"));
+    addNote(path, "deck is flat");
+    EXPECT_EQ(published(bench, path).photos, 2) << "likewise where there is an entry to send";
+}
+
 TEST_F(Publishing, says_of_a_record_what_its_shop_s_list_says) {
     shoptest::Maker maker;
     maker.begin("Orrin Vale", "6.2 V8");
@@ -79,6 +110,27 @@ TEST_F(Publishing, says_of_a_record_what_its_shop_s_list_says) {
     EXPECT_EQ(reader.integer("SELECT min(torque_millinewton_metres) FROM fastener_torques WHERE fastener LIKE 'main%'"),
               poundFeet(70).value());
     EXPECT_EQ(reader.text("SELECT CAST(min(due) AS text) FROM instruments_due"), format(*said.summary.due));
+}
+
+TEST_F(Publishing, lists_a_record_whose_texts_are_longer_than_an_index_takes) {
+    std::string customer, engine, serial;
+    std::uint32_t random = 1; // what repeats itself would be packed
+    for (std::string* text : {&customer, &engine, &serial}) {
+        while (text->size() < 9000) {
+            random = random * 1664525U + 1013904223U;
+            *text += std::string("\xF0\xA0\x80") + static_cast<char>(0x80 + (random >> 26U)); // four bytes each
+        }
+    }
+    shoptest::Maker maker;
+    maker.begin(customer, engine, serial);
+    shoptest::write(folder / "long.caprail", maker.ledger);
+    Connection bench = as("bench_1");
+    published(bench, folder / "long.caprail");
+    Connection reader = as("reader_1");
+    const auto listed = reader.text("SELECT customer FROM listing");
+    ASSERT_TRUE(listed) << listed.error().sentence;
+    EXPECT_EQ(*listed, customer.substr(0, 199UL * 4) + "…") << "no sign is cut in two";
+    EXPECT_TRUE(verifyHeld(reader, toHex(sealOf(folder / "long.caprail", 1))));
 }
 
 TEST_F(Publishing, finds_the_engines_of_a_lot_but_not_by_an_entry_that_was_struck) {

@@ -97,6 +97,48 @@ TEST_F(Roles, the_keeper_takes_a_whole_record_away_and_what_only_it_had) {
     }
 }
 
+TEST_F(Roles, a_bench_leaves_no_photo_that_is_not_whole_and_adds_nothing_to_one_that_is) {
+    Connection bench = as("bench_1");
+    const std::string record = "(SELECT id FROM known(decode('" + toHex(ledger.at(1).seal) + "', 'hex'), 0))";
+    const auto begin = [&](const std::string& bytes, std::int64_t size) {
+        return "SELECT begin_attachment(" + record + ", sha256(" + bytes + "), " + std::to_string(size) + ")";
+    };
+    const auto piece = [](const std::string& of, int at, const std::string& bytes) {
+        return "SELECT add_piece(sha256(" + of + "), " + std::to_string(at) + ", " + bytes + ", true)";
+    };
+    const auto tried = [&](const std::vector<std::string>& statements) {
+        const auto kept = bench.together([&]() -> Result<void> {
+            for (const std::string& sql : statements) {
+                if (auto ran = bench.run(sql); !ran) {
+                    return ran;
+                }
+            }
+            return {};
+        });
+        return kept ? std::string("kept") : bench.lastCode();
+    };
+    const std::string cap = "'cap'";
+    const std::string mebibyte = "convert_to(repeat('p', 1048576), 'UTF8')";
+    EXPECT_EQ(tried({begin(cap, 3)}), "CPR03") << "no bytes";
+    EXPECT_EQ(tried({begin(cap, 3), piece(cap, 0, "'cup'")}), "CPR03") << "others";
+    EXPECT_EQ(tried({begin(cap, 3), piece(cap, 0, "'ca'")}), "CPR03") << "too few";
+    EXPECT_EQ(tried({begin(cap, 3), piece(cap, 0, "'caps'")}), "CPR03") << "too many";
+    EXPECT_EQ(tried({begin(cap, 4), piece(cap, 0, "'cap'")}), "CPR03") << "a size that is not theirs";
+    EXPECT_EQ(tried({begin(cap, 3), piece(cap, 0, "'c'"), piece(cap, 1, "'ap'")}), "CPR03") << "in crumbs";
+    EXPECT_EQ(tried({begin(cap, 3), piece(cap, 1, "'cap'")}), "CPR03") << "from the middle";
+    EXPECT_EQ(tried({begin(cap, 100'000'000)}), "23514") << "larger than any photo of a record";
+    EXPECT_EQ(tried({piece(cap, 0, "'cap'")}), "23503") << "of no record";
+    EXPECT_EQ(tried({begin(cap, 3), piece(cap, 0, "'cap'")}), "kept");
+    EXPECT_EQ(tried({begin(cap, 3), piece(cap, 0, "'cap'")}), "CPR03") << "it is there";
+    EXPECT_EQ(tried({piece(cap, 1, "''")}), "CPR03");
+    EXPECT_EQ(tried({piece(cap, 1, "'s'")}), "CPR03");
+    EXPECT_EQ(tried({begin(mebibyte, 1048576), piece(mebibyte, 0, mebibyte), "SET CONSTRAINTS ALL IMMEDIATE",
+                     piece(mebibyte, 1, "'s'")}),
+              "CPR03")
+        << "nor after it was judged";
+    EXPECT_EQ(bench.integer("SELECT count(*) FROM lacking(" + record + ", sha256('cap'))"), 0);
+}
+
 TEST_F(Roles, a_bench_cannot_bring_an_entry_that_does_not_fit_its_seal) {
     Connection bench = as("bench_1");
     Ledger longer = ledger;

@@ -28,6 +28,13 @@ TEST_F(TheTablesOfAShop, are_made_once_and_then_left_as_they_are) {
     done(checkTables(owner));
 }
 
+TEST_F(TheTablesOfAShop, lie_on_a_server_whose_notices_reach_no_terminal) {
+    Connection owner = as("postgres");
+    testing::internal::CaptureStderr();
+    done(owner.run("DO $$ BEGIN RAISE WARNING E'\\x1b]0;steered\\x07'; END $$"));
+    EXPECT_EQ(testing::internal::GetCapturedStderr(), "");
+}
+
 TEST_F(TheTablesOfAShop, are_missed_with_the_sentence_that_says_who_makes_them) {
     Connection owner = as("postgres");
     const auto checked = checkTables(owner);
@@ -53,6 +60,24 @@ TEST_F(TheTablesOfAShop, are_refused_when_another_edition_made_them) {
     const auto made = makeTables(owner);
     ASSERT_FALSE(made);
     EXPECT_THAT(made.error().sentence, HasSubstr("made by another edition of this program (1)"));
+}
+
+TEST_F(TheTablesOfAShop, are_refused_when_what_is_noted_of_them_cannot_be) {
+    Connection owner = as("postgres");
+    ASSERT_TRUE(makeTables(owner));
+    for (const char* change : {"UPDATE migration SET number = 0 WHERE number = 1",
+                               "UPDATE migration SET number = -9223372036854775808 WHERE number = 1",
+                               "DELETE FROM migration WHERE number = 2"}) {
+        const auto undone = owner.together([&]() -> Result<void> {
+            done(owner.run(change));
+            const auto checked = checkTables(owner);
+            EXPECT_FALSE(checked) << change;
+            EXPECT_THAT(checked ? "" : checked.error().sentence, HasSubstr("made by another edition")) << change;
+            return refuse("undone");
+        });
+        EXPECT_FALSE(undone);
+    }
+    done(checkTables(owner));
 }
 
 TEST_F(TheTablesOfAShop, are_made_whole_or_not_at_all) {

@@ -68,6 +68,23 @@ TEST_F(PublishingByTheWindow, sends_a_folder_in_the_background_and_says_what_cam
     EXPECT_TRUE(queue().waiting().empty());
 }
 
+TEST_F(PublishingByTheWindow, says_which_folder_it_could_not_look_into_and_that_one_holds_no_record) {
+    useService(service("bench_1"));
+    Publisher publisher(queue());
+    std::string deep = folder / "shop";
+    for (int i = 0; i < 70; ++i) {
+        deep += "/d"; // deeper than anybody means it
+    }
+    std::filesystem::create_directories(deep);
+    std::filesystem::create_directories(folder / "empty");
+    EXPECT_EQ(publisher.publish({shop(), QString::fromStdString(folder / "empty")}), QString());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !publisher.state().isRunning; }, 20'000));
+    EXPECT_EQ(records(), 2) << "the others are sent";
+    const std::string refused = publisher.state().refused.join('\n').toStdString();
+    EXPECT_THAT(refused, HasSubstr("/d/d” does not answer"));
+    EXPECT_THAT(refused, HasSubstr("empty” holds no record"));
+}
+
 TEST_F(PublishingByTheWindow, waits_while_the_server_is_away_and_goes_on_by_itself) {
     useService(laterService());
     Publisher publisher(queue());
