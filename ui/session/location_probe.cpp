@@ -2,9 +2,8 @@
 #include <session/location_probe.h>
 
 #include <QTimer>
-#include <mutex>
 #include <store/file/writer_lock.h>
-#include <thread>
+#include <utility>
 
 namespace caprail {
 
@@ -22,10 +21,9 @@ LocationSeen lookAt(const RecordLocation& location, bool isForWriting) {
 
 } // namespace
 
-/// Shared with the looking thread, which may outlive the probe by as long as a disk hangs.
-struct LocationProbe::Answer {
-    std::mutex mutex;
-    LocationProbe* awaiting; ///< null when nobody waits for it any more
+struct LocationProbe::Eyes {
+    WayBack<LocationProbe> back;
+    explicit Eyes(WayBack<LocationProbe> way) : back(std::move(way)) {}
 };
 
 LocationProbe::LocationProbe(QObject* parent) : QObject(parent), m_look(lookAt), m_patience(new QTimer(this)) {
@@ -37,48 +35,34 @@ LocationProbe::LocationProbe(QObject* parent) : QObject(parent), m_look(lookAt),
     });
 }
 
-LocationProbe::~LocationProbe() {
-    abandon();
-}
+LocationProbe::~LocationProbe() = default;
 
 bool LocationProbe::look(const RecordLocation& location, bool isForWriting) {
-    if (m_awaited) {
+    if (m_isLooking) {
         return false;
     }
-    m_awaited = std::make_shared<Answer>();
-    m_awaited->awaiting = this;
+    m_isLooking = true;
     m_patience->start();
-    std::thread([answer = m_awaited, look = m_look, location, isForWriting] {
-        const LocationSeen what = look(location, isForWriting);
-        const std::lock_guard lock(answer->mutex);
-        if (answer->awaiting != nullptr) {
-            // The context object drops it when it goes meanwhile; the answer itself tells an abandoned look.
-            QMetaObject::invokeMethod(
-                answer->awaiting,
-                [probe = answer->awaiting, answer, what] {
-                    if (probe->m_awaited == answer) {
-                        probe->take(what);
-                    }
-                },
-                Qt::QueuedConnection);
-        }
-    }).detach();
+    if (m_eyes == nullptr) {
+        m_eyes = std::make_unique<Apart<Eyes, LocationProbe>>(*this, std::chrono::milliseconds(0));
+    }
+    m_eyes->post(QStringLiteral("look"),
+                 [look = m_look, location, isForWriting](const Eyes& eyes, const std::stop_token&) {
+                     eyes.back.tell([what = look(location, isForWriting)](LocationProbe& to) { to.take(what); });
+                 });
     return true;
 }
 
 void LocationProbe::take(const LocationSeen& what) {
-    m_awaited.reset();
+    m_isLooking = false;
     m_patience->stop();
     m_isSilent = false;
     emit seen(what);
 }
 
 void LocationProbe::abandon() {
-    if (m_awaited) {
-        const std::lock_guard lock(m_awaited->mutex);
-        m_awaited->awaiting = nullptr;
-    }
-    m_awaited.reset();
+    m_eyes.reset(); // a look that hangs is left behind with its thread
+    m_isLooking = false;
     m_patience->stop();
     m_isSilent = false;
 }

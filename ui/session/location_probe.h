@@ -4,6 +4,7 @@
 #include <QString>
 #include <functional>
 #include <memory>
+#include <session/apart.h>
 #include <store/file/record_location.h>
 
 class QTimer;
@@ -43,11 +44,12 @@ signals:
     void silent();                                ///< no answer came within `patience`
 
 private:
-    struct Answer;
+    struct Eyes; ///< in their thread
     void take(const LocationSeen& what);
     Look m_look;
-    std::shared_ptr<Answer> m_awaited;
+    std::unique_ptr<Apart<Eyes, LocationProbe>> m_eyes; ///< others once a look was abandoned
     QTimer* m_patience;
+    bool m_isLooking = false;
     bool m_isSilent = false;
 };
 
