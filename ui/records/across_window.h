@@ -29,7 +29,7 @@ private:
     QWidget* instrumentPage();
     [[nodiscard]] AcrossOf of() const;
     template <class Question, class Show> void ask(const QString& topic, Question question, Show show);
-    void clearAll();
+    void clear(const QString& topic);
     void askGroups();
     void choose();
     void showSpread();

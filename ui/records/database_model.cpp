@@ -3,16 +3,15 @@
 
 #include <QDateTime>
 #include <algorithm>
-#include <base/say.h>
-#include <ledger/qt_text.h>
 #include <records/shop_cells.h>
 #include <records/shop_model.h>
-#include <session/filled.h>
 
 namespace caprail {
 
 namespace {
 
+/// What is asked of the database: a later question of the same kind takes the place of one that waits.
+constexpr char firstTopic[] = "first", countTopic[] = "count";
 constexpr std::int64_t pageSize = 100;
 constexpr std::size_t mostPages = 40; ///< that are kept: a list of any length needs no more memory
 
@@ -58,7 +57,7 @@ void DatabaseModel::sort(int column, Qt::SortOrder order) {
 void DatabaseModel::ask() {
     m_wish.now = {QDateTime::currentMSecsSinceEpoch()};
     m_link->ask(
-        QStringLiteral("first"),
+        firstTopic,
         [wish = m_wish](Connection& connection) -> Result<FirstPage> {
             ListingPages pages(connection);
             auto rows = pages.page(wish, 0, pageSize);
@@ -68,10 +67,9 @@ void DatabaseModel::ask() {
         },
         [this](Result<FirstPage> first) {
             if (!first) {
-                emit failed(QString::fromStdString(first.error().sentence));
+                emit failed(firstTopic, QString::fromStdString(first.error().sentence));
             } else if (first->wish == m_wish) { // else another answer is on its way
                 takeFirst(std::move(*first));
-                emit answered();
             }
         });
 }
@@ -96,6 +94,7 @@ void DatabaseModel::takeFirst(FirstPage first) {
     }
     m_pages.emplace(0, std::move(first.rows));
     endResetModel();
+    emit listedAnew();
     emit listChanged();
     askCount();
 }
@@ -106,7 +105,7 @@ void DatabaseModel::askCount() {
     ListingWish all;
     all.now = m_shown.now;
     m_link->ask(
-        QStringLiteral("count"),
+        countTopic,
         [wish = m_shown, all, isKnown = m_listed.has_value()](Connection& connection) -> Result<Counts> {
             ListingPages pages(connection);
             const auto total = pages.count(all);
@@ -119,9 +118,10 @@ void DatabaseModel::askCount() {
         },
         [this, wish = m_shown](const Result<Counts>& counts) {
             if (!counts) {
-                emit failed(QString::fromStdString(counts.error().sentence));
+                emit failed(countTopic, QString::fromStdString(counts.error().sentence));
                 return;
             }
+            emit answered(countTopic);
             m_total = counts->second;
             if (counts->first && wish == m_shown && !m_listed) {
                 takeCount(*counts->first);
@@ -144,21 +144,22 @@ void DatabaseModel::askPage(std::int64_t page) const {
         return;
     }
     auto* self = const_cast<DatabaseModel*>(this); // what is read changes nothing that is listed
+    const QString topic = QStringLiteral("page %1").arg(page);
     m_link->ask(
-        QStringLiteral("page %1").arg(page),
+        topic,
         [wish = m_shown, page](Connection& connection) {
             return ListingPages(connection).page(wish, page * pageSize, pageSize);
         },
-        [self, wish = m_shown, page](Result<std::vector<ShopRow>> rows) {
+        [self, wish = m_shown, page, topic](Result<std::vector<ShopRow>> rows) {
             if (wish != self->m_shown) {
                 return;
             }
             self->m_askedPages.erase(page);
             if (rows) {
                 self->takePage(page, std::move(*rows));
-                emit self->answered();
+                emit self->answered(topic);
             } else {
-                emit self->failed(QString::fromStdString(rows.error().sentence));
+                emit self->failed(topic, QString::fromStdString(rows.error().sentence));
             }
         });
 }
@@ -213,13 +214,6 @@ const ShopRow* DatabaseModel::at(const QModelIndex& index) const {
     return at < page->second.size() ? &page->second[at] : nullptr;
 }
 
-QString DatabaseModel::headOf(const ListingGroup& group) const {
-    const QString name = m_shown.grouping == ListingWish::Grouping::state ? qtText(signedWord(group.state))
-                         : group.customer.empty()                         ? ShopModel::tr("No customer named")
-                                                                          : qtText(group.customer);
-    return filled(ShopModel::tr("%1  (%2)"), name, group.records);
-}
-
 int DatabaseModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(m_lines);
 }
@@ -233,7 +227,9 @@ QVariant DatabaseModel::data(const QModelIndex& index, int role) const {
         return {};
     }
     if (const Line line = lineAt(index.row()); line.record < 0) {
-        return headCell(headOf(m_groups[line.group]), index.column(), role);
+        const ListingGroup& group = m_groups[line.group];
+        return headCell(groupHead(groupName(m_shown.grouping, group.customer, group.state), group.records),
+                        index.column(), role);
     }
     if (const ShopRow* row = at(index)) {
         return shopCell(*row, index.column(), role, m_shown.now, true);

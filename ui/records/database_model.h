@@ -38,8 +38,9 @@ public:
 
 signals:
     void listChanged();                   ///< what is listed, or how many there are
-    void failed(const QString& sentence); ///< a question was refused
-    void answered();                      ///< the database gave what was asked
+    void failed(const QString& question, const QString& sentence); ///< it was refused
+    void answered(const QString& question);                        ///< the database gave what was asked
+    void listedAnew(); ///< nothing of what was listed before counts any more
 
 private:
     struct FirstPage {
@@ -60,7 +61,6 @@ private:
     };
     [[nodiscard]] Line lineAt(int row) const;
     [[nodiscard]] int lineOf(std::int64_t record) const;
-    [[nodiscard]] QString headOf(const ListingGroup& group) const;
 
     DatabaseLink* m_link;
     ListingWish m_wish, m_shown; ///< what is asked for, and what the lines are the answer to

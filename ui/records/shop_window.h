@@ -76,6 +76,7 @@ private:
     std::optional<ShopIndex> m_index; ///< for searches
     QString m_indexProblem;           ///< why what is read is not kept
     std::vector<ShopRow> m_waiting;   ///< read, not shown yet
+    bool m_isEmpty = false;           ///< the whole folder was read, and holds no record
     std::optional<qint64> m_unreachableSince;
 };
 

@@ -17,6 +17,7 @@
 #include <records/database_notice.h>
 #include <records/database_window.h>
 #include <records/shop_model.h>
+#include <records/shop_tools.h>
 #include <shop/shop_index.h>
 #include <sys/socket.h>
 #include <sys/un.h>
@@ -110,6 +111,52 @@ TEST(DatabaseList, is_searched_filtered_and_grouped_by_the_database) {
     EXPECT_EQ(model.index(28, 0).data(ShopModel::acrossRole).toString(), "Ines Roth  (28)");
     EXPECT_EQ(cellOf(model, 29, 0), "Ines Roth");
     EXPECT_EQ(cellOf(model, 85, 0), "Kofi Ames");
+}
+
+TEST(DatabaseList, has_rested_when_an_answer_shows_a_box_that_stays) {
+    AnIndex index(1);
+    DatabaseLink link(index.place());
+    QSignalSpy rested(&link, &DatabaseLink::rested);
+    bool isTold = false;
+    link.ask(
+        "count", [](Connection& connection) { return ListingPages(connection).count({}); },
+        [&](const Result<std::int64_t>& count) {
+            EXPECT_EQ(count.value_or(0), 1);
+            EXPECT_FALSE(link.isAsking());
+            EXPECT_EQ(rested.count(), 1) << "else it would be said behind the box that the database is waited for";
+            isTold = true;
+        });
+    EXPECT_TRUE(link.isAsking());
+    ASSERT_TRUE(until([&] { return isTold; }));
+}
+
+TEST(DatabaseNotice, says_what_was_refused_until_the_same_is_answered) {
+    AnIndex index(1);
+    DatabaseLink link(index.place());
+    DatabaseNotice notice(link);
+    const auto* words = notice.findChild<QLabel*>();
+    notice.fail("list", "The list took too long.");
+    notice.answer("people");
+    EXPECT_FALSE(notice.isHidden()) << "the list is still not what is there";
+    notice.fail("count", "The database is lost.");
+    EXPECT_EQ(words->text(), "⚑ The database is lost.");
+    notice.answer("count");
+    EXPECT_EQ(words->text(), "⚑ The list took too long.");
+    notice.answer("list");
+    EXPECT_TRUE(notice.isHidden());
+}
+
+TEST(ListTools, filter_by_the_person_that_they_show) {
+    ShopTools tools("Folder…");
+    tools.setPeople({"Ada Quell", "Mira Solheim"});
+    auto* person = child<QComboBox>(tools, "person");
+    person->setCurrentText("Mira Solheim");
+    tools.setPeople({"Ada Quell"}); // she is in none of the records any more
+    EXPECT_EQ(person->currentText(), "Mira Solheim");
+    EXPECT_EQ(tools.filter().person, "Mira Solheim");
+    person->setCurrentIndex(0);
+    tools.setPeople({"Ada Quell"});
+    EXPECT_EQ(person->count(), 2) << "Anyone, and who is there";
 }
 
 /// Takes connections and never answers.
@@ -226,6 +273,51 @@ TEST_F(DatabaseShopOnAServer, is_listed_on_the_command_line_as_a_folder_is) {
         EXPECT_GT(there.size(), 100);
         EXPECT_EQ(there, called(in + how)) << how.join(' ').toStdString();
     }
+}
+
+TEST_F(DatabaseShopOnAServer, goes_by_what_its_tools_show_and_says_when_nothing_matches) {
+    DatabaseWindow window;
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    window.resize(1280, 800);
+    window.show();
+    const QString name = QString::fromStdString(service("reader_1"));
+    window.showDatabase(name);
+    ASSERT_TRUE(until([&] { return window.model()->total() == 24; }));
+    child<QComboBox>(window, "group")->setCurrentIndex(2);
+    ASSERT_TRUE(until([&] { return window.model()->rowCount() > 24; }));
+    const int lines = window.model()->rowCount();
+    for (const QString& again : {name, name + " application_name=other"}) {
+        window.showDatabase(again);
+        EXPECT_EQ(window.model()->wish().grouping, ListingWish::Grouping::state);
+        ASSERT_TRUE(until([&] { return window.model()->total() == 24; }));
+        EXPECT_EQ(window.model()->rowCount(), lines) << "in the groups that are chosen";
+    }
+    child<QLineEdit>(window, "search")->setText("nobody of this name");
+    ASSERT_TRUE(until([&] { return window.model()->listed() == 0; }));
+    const auto* table = child<QTableView>(window, "records");
+    EXPECT_TRUE(until([&] { return table->accessibleDescription().startsWith("No record matches"); }));
+    picture(window, "shop-database-nothing");
+    child<QLineEdit>(window, "search")->clear();
+    EXPECT_TRUE(until([&] { return table->accessibleDescription().isEmpty(); }));
+}
+
+TEST_F(DatabaseShopOnAServer, compared_keeps_what_was_answered_and_says_what_was_not_until_it_is) {
+    AcrossWindow across(*parseService(service("reader_1")), {}, shoptest::morning);
+    across.setAttribute(Qt::WA_DeleteOnClose, false);
+    across.show();
+    auto* chart = across.findChild<AcrossChart*>();
+    ASSERT_TRUE(until([&] { return !chart->points().empty(); }));
+    const auto* notice = child<DatabaseNotice>(across, "databaseNotice");
+    auto* by = child<QComboBox>(across, "by");
+    takeConnections(false);
+    cutOff("reader_1");
+    by->setCurrentIndex(1);
+    ASSERT_TRUE(until([&] { return notice->isVisible(); }));
+    EXPECT_FALSE(chart->points().empty()) << "the spread was answered";
+    takeConnections(true);
+    by->setCurrentIndex(2);
+    EXPECT_TRUE(until([&] { return !notice->isVisible(); })) << "the question after it was answered";
+    EXPECT_FALSE(chart->points().empty());
 }
 
 TEST_F(DatabaseShopOnAServer, lists_searches_compares_and_fetches_and_keeps_the_list_when_the_server_is_lost) {
