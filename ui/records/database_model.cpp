@@ -11,7 +11,7 @@ namespace caprail {
 namespace {
 
 /// What is asked of the database: a later question of the same kind takes the place of one that waits.
-constexpr char firstTopic[] = "first", countTopic[] = "count";
+constexpr char firstTopic[] = "first", countTopic[] = "count", groupsTopic[] = "groups";
 constexpr std::int64_t pageSize = 100;
 constexpr std::size_t mostPages = 40; ///< that are kept: a list of any length needs no more memory
 
@@ -166,6 +166,9 @@ void DatabaseModel::askPage(std::int64_t page) const {
 
 void DatabaseModel::takePage(std::int64_t page, std::vector<ShopRow> rows) {
     const auto count = static_cast<std::int64_t>(rows.size());
+    if (!isUnderItsHeads(page, rows)) {
+        askWhetherGroupsChanged();
+    }
     m_pages.insert_or_assign(page, std::move(rows));
     while (m_pages.size() > mostPages) { // the one that is farthest away
         const bool isFirst = page - m_pages.begin()->first > m_pages.rbegin()->first - page;
@@ -175,6 +178,33 @@ void DatabaseModel::takePage(std::int64_t page, std::vector<ShopRow> rows) {
         emit dataChanged(index(lineOf(page * pageSize), 0),
                          index(lineOf(page * pageSize + count - 1), columnCount() - 1));
     }
+}
+
+bool DatabaseModel::isUnderItsHeads(std::int64_t page, const std::vector<ShopRow>& rows) const {
+    using Grouping = ListingWish::Grouping;
+    if (m_shown.grouping == Grouping::none || m_groups.empty()) {
+        return m_shown.grouping == Grouping::none || rows.empty();
+    }
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const Line line = lineAt(lineOf(page * pageSize + static_cast<std::int64_t>(i)));
+        const ListingGroup& group = m_groups[line.group];
+        const RecordSummary& summary = rows[i].summary;
+        if (m_shown.grouping == Grouping::state ? summary.state != group.state : summary.customer != group.customer) {
+            return false;
+        }
+    }
+    return true;
+}
+
+/// Records that were published or changed since the heads were counted move those of later pages under others' heads.
+void DatabaseModel::askWhetherGroupsChanged() {
+    m_link->ask(
+        groupsTopic, [wish = m_shown](Connection& connection) { return ListingPages(connection).groups(wish); },
+        [this, wish = m_shown](const Result<std::vector<ListingGroup>>& groups) {
+            if (groups && wish == m_shown && *groups != m_groups) {
+                ask();
+            }
+        });
 }
 
 DatabaseModel::Line DatabaseModel::lineAt(int row) const {

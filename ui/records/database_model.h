@@ -53,6 +53,9 @@ private:
     void askCount();
     void askPage(std::int64_t page) const;
     void takePage(std::int64_t page, std::vector<ShopRow> rows);
+    /// Whether each row of a page stands under the head of its group.
+    [[nodiscard]] bool isUnderItsHeads(std::int64_t page, const std::vector<ShopRow>& rows) const;
+    void askWhetherGroupsChanged();
     void wish(ListingWish wish);
     /// Which record stands at a line, counted from 0, or which group's head.
     struct Line {

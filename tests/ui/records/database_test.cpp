@@ -40,13 +40,15 @@ template <class Done> bool until(Done done, int milliseconds = 10'000) {
 /// An index with so many rows, as a place that a list can be read from.
 class AnIndex {
 public:
-    explicit AnIndex(int count) : m_index(*ShopIndex::open(m_folder / "cache", "/srv/engines")) {
+    explicit AnIndex(int count) : m_index(*ShopIndex::open(m_folder / "cache", "/srv/engines")) { add(0, count); }
+    /// Those of these numbers; `customer`: of one customer, else of nine by turns.
+    void add(int from, int to, const std::string& customer = {}) {
         EXPECT_TRUE(m_index.together([&]() -> Result<void> {
-            for (int i = 0; i < count; ++i) {
+            for (int i = from; i < to; ++i) {
                 ShopRow row;
                 row.file.path = std::to_string(i) + ".caprail";
                 row.reading = FileReading::assessed;
-                row.summary.customer = shoptest::customers[i % 9];
+                row.summary.customer = customer.empty() ? std::string(shoptest::customers[i % 9]) : customer;
                 row.summary.engine = "V8";
                 row.summary.serial = "KL-" + std::to_string(i);
                 row.summary.who = shoptest::workers[i % 3];
@@ -111,6 +113,22 @@ TEST(DatabaseList, is_searched_filtered_and_grouped_by_the_database) {
     EXPECT_EQ(model.index(28, 0).data(ShopModel::acrossRole).toString(), "Ines Roth  (28)");
     EXPECT_EQ(cellOf(model, 29, 0), "Ines Roth");
     EXPECT_EQ(cellOf(model, 85, 0), "Kofi Ames");
+}
+
+TEST(DatabaseList, counts_its_groups_anew_when_records_came_in_behind_its_back) {
+    AnIndex index(450);
+    DatabaseLink link(index.place());
+    DatabaseModel model(link);
+    model.setGrouping(ListingWish::Grouping::customer);
+    ASSERT_TRUE(until([&] { return model.total() == 450; }));
+    ASSERT_EQ(model.rowCount(), 459);
+    const QString head = model.index(0, 0).data(ShopModel::acrossRole).toString();
+    ASSERT_TRUE(head.endsWith("  (50)")) << head.toStdString();
+    const QString first = head.chopped(6);
+    index.add(450, 460, first.toStdString());
+    EXPECT_EQ(cellOf(model, 300, 0), "reading…"); // a page that is read only now
+    ASSERT_TRUE(until([&] { return model.rowCount() == 469; }));
+    EXPECT_EQ(model.index(0, 0).data(ShopModel::acrossRole).toString(), first + "  (60)");
 }
 
 TEST(DatabaseList, has_rested_when_an_answer_shows_a_box_that_stays) {
