@@ -2,6 +2,8 @@
 #include <session/location_probe.h>
 
 #include <QTimer>
+#include <session/apart.h>
+#include <session/apart.h>
 #include <store/file/writer_lock.h>
 #include <utility>
 
@@ -21,9 +23,14 @@ LocationSeen lookAt(const RecordLocation& location, bool isForWriting) {
 
 } // namespace
 
-struct LocationProbe::Eyes {
-    WayBack<LocationProbe> back;
-    explicit Eyes(WayBack<LocationProbe> way) : back(std::move(way)) {}
+/// A look that is under way, on a thread of its own; one that hangs is left behind with it.
+struct LocationProbe::Answer {
+    struct Eyes {
+        WayBack<LocationProbe> back;
+        explicit Eyes(WayBack<LocationProbe> way) : back(std::move(way)) {}
+    };
+    Apart<Eyes, LocationProbe> eyes;
+    explicit Answer(LocationProbe& to) : eyes(to, std::chrono::milliseconds(0)) {}
 };
 
 LocationProbe::LocationProbe(QObject* parent) : QObject(parent), m_look(lookAt), m_patience(new QTimer(this)) {
@@ -38,31 +45,26 @@ LocationProbe::LocationProbe(QObject* parent) : QObject(parent), m_look(lookAt),
 LocationProbe::~LocationProbe() = default;
 
 bool LocationProbe::look(const RecordLocation& location, bool isForWriting) {
-    if (m_isLooking) {
+    if (m_awaited) {
         return false;
     }
-    m_isLooking = true;
+    m_awaited = std::make_shared<Answer>(*this);
     m_patience->start();
-    if (m_eyes == nullptr) {
-        m_eyes = std::make_unique<Apart<Eyes, LocationProbe>>(*this, std::chrono::milliseconds(0));
-    }
-    m_eyes->post(QStringLiteral("look"),
-                 [look = m_look, location, isForWriting](const Eyes& eyes, const std::stop_token&) {
-                     eyes.back.tell([what = look(location, isForWriting)](LocationProbe& to) { to.take(what); });
-                 });
+    m_awaited->eyes.post(
+        QStringLiteral("look"),
+        [look = m_look, location, isForWriting](const Answer::Eyes& eyes, const std::stop_token&) {
+            eyes.back.tell([what = look(location, isForWriting)](LocationProbe& to) { to.take(what); });
+        });
     return true;
 }
 
 void LocationProbe::take(const LocationSeen& what) {
-    m_isLooking = false;
-    m_patience->stop();
-    m_isSilent = false;
+    abandon();
     emit seen(what);
 }
 
 void LocationProbe::abandon() {
-    m_eyes.reset(); // a look that hangs is left behind with its thread
-    m_isLooking = false;
+    m_awaited.reset();
     m_patience->stop();
     m_isSilent = false;
 }

@@ -4,7 +4,6 @@
 #include <QString>
 #include <functional>
 #include <memory>
-#include <session/apart.h>
 #include <store/file/record_location.h>
 
 class QTimer;
@@ -44,12 +43,11 @@ signals:
     void silent();                                ///< no answer came within `patience`
 
 private:
-    struct Eyes; ///< in their thread
+    struct Answer;
     void take(const LocationSeen& what);
     Look m_look;
-    std::unique_ptr<Apart<Eyes, LocationProbe>> m_eyes; ///< others once a look was abandoned
+    std::shared_ptr<Answer> m_awaited;
     QTimer* m_patience;
-    bool m_isLooking = false;
     bool m_isSilent = false;
 };
 
