@@ -3,7 +3,6 @@
 
 #include <QTimer>
 #include <session/apart.h>
-#include <session/apart.h>
 #include <store/file/writer_lock.h>
 #include <utility>
 
