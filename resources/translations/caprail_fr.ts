@@ -2737,10 +2737,6 @@ Réalisé avec&#xa0;:</translation>
         <source>the manual, at the page of this station</source>
         <translation>le manuel, à la page de ce poste</translation>
     </message>
-    <message>
-        <source>what this station is for</source>
-        <translation>à quoi sert ce poste</translation>
-    </message>
 </context>
 <context>
     <name>Photos</name>
@@ -2886,6 +2882,13 @@ agrandie</translation>
     <message>
         <source>Plan of the pan rail</source>
         <translation>Plan du plan de joint</translation>
+    </message>
+</context>
+<context>
+    <name>PublishText</name>
+    <message>
+        <source>The settings could not be written to %1: they hold until the program ends, and it goes on trying.</source>
+        <translation>Les réglages n&apos;ont pu être écrits dans %1&#xa0;: ils valent jusqu&apos;à la fin du programme, qui continue d&apos;essayer.</translation>
     </message>
 </context>
 <context>
@@ -11867,10 +11870,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <source>feeler leaf %1</source>
         <translation>lame de jauge %1</translation>
     </message>
-    <message>
-        <source>The figures of a record in the index cannot be read: read it again.</source>
-        <translation>Les chiffres d&apos;un carnet dans l&apos;index sont illisibles&#xa0;: le relire.</translation>
-    </message>
 </context>
 <context>
     <name>caprail::DatabaseModel</name>
@@ -11988,6 +11987,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <source>Tables (*.csv)</source>
         <translation>Tableaux (*.csv)</translation>
     </message>
+    <message>
+        <source>No record was published to this database yet.</source>
+        <translation>Aucun carnet n&apos;a encore été publié dans cette base de données.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -11998,10 +12001,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>&amp;Try again</source>
         <translation>&amp;Réessayer</translation>
-    </message>
-    <message>
-        <source>Save a copy &amp;elsewhere…</source>
-        <translation>Enregistrer une copie ai&amp;lleurs…</translation>
     </message>
     <message>
         <source>&amp;Understood</source>
@@ -12034,10 +12033,6 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <message>
         <source>Saved without some photos</source>
         <translation>Enregistré sans certaines photos</translation>
-    </message>
-    <message>
-        <source>Take it o&amp;ver…</source>
-        <translation>Repre&amp;ndre…</translation>
     </message>
     <message>
         <source>Take the record over</source>
@@ -16012,6 +16007,10 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
         <source>%1 records could not be published</source>
         <translation>%1 carnets n&apos;ont pu être publiés</translation>
     </message>
+    <message>
+        <source>A change could not be noted to be published; it is tried again</source>
+        <translation>Une modification n&apos;a pu être notée pour la publication&#xa0;; nouvel essai à suivre</translation>
+    </message>
 </context>
 <context>
     <name>caprail::RecordSession</name>
@@ -16349,6 +16348,14 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     <message>
         <source>&amp;Publish…</source>
         <translation>&amp;Publier…</translation>
+    </message>
+    <message>
+        <source>No record matches what is searched for and chosen above.</source>
+        <translation>Aucun carnet ne répond à ce qui est recherché et choisi ci-dessus.</translation>
+    </message>
+    <message>
+        <source>No build record lies in this folder, or in the folders in it.</source>
+        <translation>Aucun carnet de montage dans ce dossier ni dans ses sous-dossiers.</translation>
     </message>
 </context>
 <context>

@@ -37,11 +37,12 @@ Result<void> PublishSettings::save() const {
     settings.setValue(QStringLiteral("publish/schedule"), qtWord(schedule));
     settings.sync();
     if (settings.status() != QSettings::NoError) {
-        return tl::unexpected(
-            Problem{filled(PublishText::tr("The settings could not be written to %1: it is tried again, "
-                                           "and they last until the program ends."),
-                           settings.fileName())
-                        .toStdString()});
+        return tl::unexpected(Problem{
+            filled(PublishText::tr(
+                       "The settings could not be written to %1: they hold until the program ends, and it goes on "
+                       "trying."),
+                   settings.fileName())
+                .toStdString()});
     }
     return {};
 }
