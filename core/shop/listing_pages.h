@@ -23,7 +23,6 @@ struct ListingGroup {
     std::string customer;
     JobState state = JobState::unknown;
     std::int64_t records = 0;
-    friend bool operator==(const ListingGroup&, const ListingGroup&) = default;
 };
 
 /// A list of records read page by page from the database that holds it, an index of a folder or a shop's database:

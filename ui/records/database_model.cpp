@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <records/shop_cells.h>
 #include <records/shop_model.h>
+#include <tuple>
 
 namespace caprail {
 
@@ -201,7 +202,11 @@ void DatabaseModel::askWhetherGroupsChanged() {
     m_link->ask(
         groupsTopic, [wish = m_shown](Connection& connection) { return ListingPages(connection).groups(wish); },
         [this, wish = m_shown](const Result<std::vector<ListingGroup>>& groups) {
-            if (groups && wish == m_shown && *groups != m_groups) {
+            const auto same = [](const ListingGroup& one, const ListingGroup& other) {
+                return std::tie(one.customer, one.state, one.records) ==
+                       std::tie(other.customer, other.state, other.records);
+            };
+            if (groups && wish == m_shown && !std::ranges::equal(*groups, m_groups, same)) {
                 ask();
             }
         });
