@@ -157,6 +157,15 @@ bool PublishDialog::keep() {
     return kept.has_value();
 }
 
+void PublishDialog::reject() {
+    const QString typed = m_service->text().trimmed();
+    if (typed != PublishSettings::load().service && typed != m_refused && !keep()) {
+        m_refused = typed;
+        return;
+    }
+    QDialog::reject();
+}
+
 void PublishDialog::publish() {
     if (!keep()) {
         return;

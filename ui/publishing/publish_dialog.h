@@ -24,6 +24,8 @@ public:
     PublishDialog(const QString& record, const QString& folder, QWidget* parent = nullptr);
     /// Offers these, the record first; a folder that was chosen here stays among them.
     void offer(const QString& record, const QString& folder);
+    /// Keeps the database that was typed; one that cannot be kept is told of, and given up only when it is left again.
+    void reject() override;
 
 private:
     QFormLayout* makeForm();
@@ -35,6 +37,7 @@ private:
     void refresh();
     void tell(const QString& sentence);
     QStringList m_chosen; ///< folders
+    QString m_refused;    ///< the database that could not be kept when the dialog was to be closed
     QLineEdit* m_service;
     QComboBox *m_what, *m_schedule;
     Label* m_state;

@@ -128,11 +128,6 @@ QWidget* AcrossWindow::instrumentPage() {
     return page;
 }
 
-void AcrossWindow::setUnits(const Units& units) {
-    m_units = units;
-    showSpread();
-}
-
 AcrossOf AcrossWindow::of() const {
     const QStringList chosen = m_of->currentData().toStringList();
     if (chosen.size() != 2) {

@@ -21,7 +21,6 @@ public:
     /// Compares what this database holds: an index of a folder or a shop's database. It is asked from a thread of its
     /// own.
     AcrossWindow(DatabasePlace place, Units units, UtcTime now, QWidget* parent = nullptr);
-    void setUnits(const Units& units);
 
 private:
     QWidget* spreadPage();

@@ -281,7 +281,7 @@ void DatabaseWindow::saveList() {
 
 void DatabaseWindow::showAcross() {
     if (m_link != nullptr) {
-        auto* window = new AcrossWindow(m_link->place(), m_units, {QDateTime::currentMSecsSinceEpoch()});
+        auto* window = new AcrossWindow(m_link->place(), m_units(), {QDateTime::currentMSecsSinceEpoch()});
         window->show();
     }
 }

@@ -329,7 +329,7 @@ void ShopWindow::showAcross() {
     if (!m_index) {
         return;
     }
-    auto* window = new AcrossWindow(m_index->connection().place(), m_units, {QDateTime::currentMSecsSinceEpoch()});
+    auto* window = new AcrossWindow(m_index->connection().place(), m_units(), {QDateTime::currentMSecsSinceEpoch()});
     window->show();
 }
 

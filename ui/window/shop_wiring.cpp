@@ -41,7 +41,7 @@ DatabaseWindow* showShopDatabase(const QString& name) {
         return window;
     }
     window = new DatabaseWindow;
-    window->setUnits(Preferences::load().units);
+    window->setUnits([] { return Preferences::load().units; });
     addHelp(*window);
     QObject::connect(window, &DatabaseWindow::openRequested, window, &openInWindow);
     QObject::connect(window, &DatabaseWindow::folderRequested, window, [] { showShop(); });
@@ -62,7 +62,7 @@ ShopWindow* showShop(const QString& folder) {
         return window;
     }
     window = new ShopWindow;
-    window->setUnits(Preferences::load().units);
+    window->setUnits([] { return Preferences::load().units; });
     addHelp(*window);
     QObject::connect(window, &ShopWindow::openRequested, window, &openInWindow);
     QObject::connect(window, &ShopWindow::databaseRequested, window, [] { showShopDatabase(); });

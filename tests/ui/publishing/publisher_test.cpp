@@ -216,6 +216,24 @@ TEST(PublishDialog, offers_what_the_window_shows_when_it_is_asked_for) {
     EXPECT_EQ(window.findChildren<PublishDialog*>().size(), 1);
 }
 
+TEST(PublishDialog, keeps_the_database_that_was_typed_when_it_is_closed) {
+    const QTemporaryDir settings;
+    useSettingsIn(settings.path());
+    QWidget window;
+    showPublishDialog({}, {}, &window);
+    auto* dialog = child<PublishDialog>(window, "publishDialog");
+    auto* service = child<QLineEdit>(dialog, "publishService");
+    service->setText(QStringLiteral("no such name at all"));
+    dialog->close();
+    EXPECT_TRUE(dialog->isVisible());
+    EXPECT_THAT(child<QPlainTextEdit>(dialog, "publishTold")->toPlainText().toStdString(),
+                HasSubstr("names no database"));
+    service->setText(QStringLiteral("shop"));
+    dialog->close();
+    EXPECT_FALSE(dialog->isVisible());
+    EXPECT_EQ(PublishSettings::load().service, QStringLiteral("shop"));
+}
+
 TEST(PublishDialog, never_offers_the_practice_build_of_the_tour) {
     const QTemporaryDir settings;
     useSettingsIn(settings.path());
