@@ -209,9 +209,14 @@ QString Publisher::publish(const QStringList& filesAndFolders) {
 void Publisher::stop() {
     m_sender.stop();
     const UtcTime present = now();
-    for (const WaitingRecord& record : dueNow()) {
+    const std::vector<WaitingRecord> due = dueNow();
+    for (const WaitingRecord& record : m_queue.waiting()) {
+        const bool isAsked = record.since == UtcTime();
+        if (!isAsked && std::ranges::find(due, record) == due.end()) {
+            continue; // its time has not come
+        }
         m_queue.settle(record);
-        if (record.since != UtcTime()) { // not asked for
+        if (!isAsked) {
             m_putOff[record.path] = present;
             if (const auto added = m_queue.addChanged(record.path, present); !added) {
                 m_changed.insert(record.path);
