@@ -111,7 +111,7 @@ DatabaseWindow::DatabaseWindow(QWidget* parent)
             m_model->setGrouping(m_tools->grouping());
         }
     });
-    connect(m_tools->search(), &QLineEdit::returnPressed, this, [this] { m_table->setFocus(); });
+    connect(m_tools->search(), &QLineEdit::returnPressed, m_table, &ShopTable::takeKeyboard);
     connect(m_table, &ShopTable::opened, this, &DatabaseWindow::fetch);
     showCounts();
     m_tools->search()->setFocus();
@@ -157,6 +157,7 @@ void DatabaseWindow::showDatabase(const QString& name) {
     m_model = nullptr;
     m_notice = nullptr;
     m_link.reset();
+    m_fetching->clear(); // its answer went with the link
     m_none->setVisible(!place);
     m_none->setText(place ? QString() : QString::fromStdString(place.error().sentence));
     showCounts();

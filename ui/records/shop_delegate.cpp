@@ -35,6 +35,13 @@ void ShopTable::fitLines() {
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 12);
 }
 
+void ShopTable::takeKeyboard() {
+    setFocus();
+    if (model() != nullptr && !currentIndex().isValid()) {
+        selectLineFrom(0, 1);
+    }
+}
+
 void ShopTable::setEmptyText(const QString& sentence) {
     if (m_emptyText != sentence) {
         m_emptyText = sentence;

@@ -11,6 +11,8 @@ class ShopTable : public QTableView {
 public:
     explicit ShopTable(QWidget* parent = nullptr);
 
+    /// The keyboard comes here, to the first record where none was chosen.
+    void takeKeyboard();
     /// What it says while it has no lines; empty: nothing.
     void setEmptyText(const QString& sentence);
 

@@ -74,12 +74,7 @@ ShopWindow::ShopWindow(QWidget* parent)
     connect(m_tools, &ShopTools::chooseClicked, this, &ShopWindow::chooseFolder);
     connect(m_table, &ShopTable::opened, this, &ShopWindow::open);
     connect(m_model, &ShopModel::listChanged, this, &ShopWindow::showCounts);
-    connect(m_tools->search(), &QLineEdit::returnPressed, this, [this] {
-        m_table->setFocus();
-        if (!m_table->currentIndex().isValid() && m_model->rowCount() > 0) {
-            m_table->selectRow(m_model->at(m_model->index(0, 0)) == nullptr ? 1 : 0);
-        }
-    });
+    connect(m_tools->search(), &QLineEdit::returnPressed, m_table, &ShopTable::takeKeyboard);
     showCounts();
     m_tools->search()->setFocus();
 }
