@@ -2885,6 +2885,13 @@ vergrößert</translation>
     </message>
 </context>
 <context>
+    <name>PublishText</name>
+    <message>
+        <source>The settings could not be written to %1: they hold until the program ends, and it goes on trying.</source>
+        <translation>Die Einstellungen ließen sich nicht in %1 schreiben: Sie gelten, bis das Programm endet, und es versucht es weiter.</translation>
+    </message>
+</context>
+<context>
     <name>RecheckWordsText</name>
     <message>
         <source>R
@@ -11984,6 +11991,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Tables (*.csv)</source>
         <translation>Tabellen (*.csv)</translation>
     </message>
+    <message>
+        <source>No record was published to this database yet.</source>
+        <translation>In dieser Datenbank wurde noch kein Protokoll veröffentlicht.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -16000,6 +16011,10 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>%1 records could not be published</source>
         <translation>%1 Protokolle konnten nicht veröffentlicht werden</translation>
     </message>
+    <message>
+        <source>A change could not be noted to be published; it is tried again</source>
+        <translation>Eine Änderung ließ sich nicht zum Veröffentlichen vormerken; es wird wieder versucht</translation>
+    </message>
 </context>
 <context>
     <name>caprail::RecordSession</name>
@@ -16337,6 +16352,14 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     <message>
         <source>&amp;Publish…</source>
         <translation>&amp;Veröffentlichen…</translation>
+    </message>
+    <message>
+        <source>No record matches what is searched for and chosen above.</source>
+        <translation>Kein Protokoll passt zu dem, was oben gesucht und gewählt ist.</translation>
+    </message>
+    <message>
+        <source>No build record lies in this folder, or in the folders in it.</source>
+        <translation>In diesem Ordner und in den Ordnern darin liegt kein Protokoll.</translation>
     </message>
 </context>
 <context>

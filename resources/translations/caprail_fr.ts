@@ -2885,6 +2885,13 @@ agrandie</translation>
     </message>
 </context>
 <context>
+    <name>PublishText</name>
+    <message>
+        <source>The settings could not be written to %1: they hold until the program ends, and it goes on trying.</source>
+        <translation>Les réglages n&apos;ont pu être écrits dans %1&#xa0;: ils valent jusqu&apos;à la fin du programme, qui continue d&apos;essayer.</translation>
+    </message>
+</context>
+<context>
     <name>RecheckWordsText</name>
     <message>
         <source>R
@@ -11984,6 +11991,10 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <source>Tables (*.csv)</source>
         <translation>Tableaux (*.csv)</translation>
     </message>
+    <message>
+        <source>No record was published to this database yet.</source>
+        <translation>Aucun carnet n&apos;a encore été publié dans cette base de données.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -16000,6 +16011,10 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
         <source>%1 records could not be published</source>
         <translation>%1 carnets n&apos;ont pu être publiés</translation>
     </message>
+    <message>
+        <source>A change could not be noted to be published; it is tried again</source>
+        <translation>Une modification n&apos;a pu être notée pour la publication&#xa0;; nouvel essai à suivre</translation>
+    </message>
 </context>
 <context>
     <name>caprail::RecordSession</name>
@@ -16337,6 +16352,14 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     <message>
         <source>&amp;Publish…</source>
         <translation>&amp;Publier…</translation>
+    </message>
+    <message>
+        <source>No record matches what is searched for and chosen above.</source>
+        <translation>Aucun carnet ne répond à ce qui est recherché et choisi ci-dessus.</translation>
+    </message>
+    <message>
+        <source>No build record lies in this folder, or in the folders in it.</source>
+        <translation>Aucun carnet de montage dans ce dossier ni dans ses sous-dossiers.</translation>
     </message>
 </context>
 <context>

@@ -43,13 +43,7 @@ PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidg
     setAttribute(Qt::WA_DeleteOnClose);
     m_what->setObjectName(QStringLiteral("publishWhat"));
     m_what->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    if (!record.isEmpty()) {
-        m_what->addItem(filled(tr("this record, %1"), QFileInfo(record).fileName()), record);
-    }
-    if (!folder.isEmpty()) {
-        offer(folder);
-    }
-    m_what->setCurrentIndex(0);
+    offer(record, folder);
     m_progress->setTextVisible(false);
     m_progress->setAccessibleName(tr("How much of the record is sent"));
     m_state->setObjectName(QStringLiteral("publishState"));
@@ -118,15 +112,33 @@ QDialogButtonBox* PublishDialog::makeButtons() {
     return buttons;
 }
 
-void PublishDialog::offer(const QString& folder) {
-    m_what->addItem(filled(tr("the records of %1"), folder), folder);
-    m_what->setCurrentIndex(m_what->count() - 1);
+void PublishDialog::offer(const QString& record, const QString& folder) {
+    m_what->clear();
+    if (!record.isEmpty()) {
+        m_what->addItem(filled(tr("this record, %1"), QFileInfo(record).fileName()), record);
+    }
+    for (const QString& one : QStringList{folder} + m_chosen) {
+        if (!one.isEmpty()) {
+            offerFolder(one);
+        }
+    }
+    m_what->setCurrentIndex(m_what->count() > 0 ? 0 : -1);
+}
+
+void PublishDialog::offerFolder(const QString& folder) {
+    int at = m_what->findData(folder);
+    if (at < 0) {
+        m_what->addItem(filled(tr("the records of %1"), folder), folder);
+        at = m_what->count() - 1;
+    }
+    m_what->setCurrentIndex(at);
 }
 
 void PublishDialog::chooseFolder() {
     const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder of records"));
     if (!folder.isEmpty()) {
-        offer(folder);
+        m_chosen << folder;
+        offerFolder(folder);
     }
 }
 
@@ -143,6 +155,15 @@ bool PublishDialog::keep() {
         m_service->setFocus();
     }
     return kept.has_value();
+}
+
+void PublishDialog::reject() {
+    const QString typed = m_service->text().trimmed();
+    if (typed != PublishSettings::load().service && typed != m_refused && !keep()) {
+        m_refused = typed;
+        return;
+    }
+    QDialog::reject();
 }
 
 void PublishDialog::publish() {
@@ -164,7 +185,7 @@ void PublishDialog::refresh() {
     const Publisher& publisher = Publisher::instance();
     const Publisher::State& state = publisher.state();
     const QString sentence = publisher.sentence();
-    m_state->setText(state.away.isEmpty() ? sentence : joined({state.away, sentence}, QStringLiteral("\n")));
+    m_state->setText(joined({state.away, state.notNoted, sentence}, QStringLiteral("\n")));
     m_progress->setVisible(state.isRunning);
     m_progress->setRange(0, 100);
     m_progress->setValue(state.perCent);
@@ -177,6 +198,8 @@ void showPublishDialog(const QString& record, const QString& folder, QWidget* wi
     if (dialog == nullptr) {
         dialog = new PublishDialog(record, folder, window);
         dialog->resize(dialog->sizeHint());
+    } else {
+        dialog->offer(record, folder);
     }
     dialog->show();
     dialog->raise();

@@ -22,16 +22,22 @@ public:
     /// `record`: the file that is open here, `folder`: the one whose records are shown or were last; either may be
     /// empty.
     PublishDialog(const QString& record, const QString& folder, QWidget* parent = nullptr);
+    /// Offers these, the record first; a folder that was chosen here stays among them.
+    void offer(const QString& record, const QString& folder);
+    /// Keeps the database that was typed; one that cannot be kept is told of, and given up only when it is left again.
+    void reject() override;
 
 private:
     QFormLayout* makeForm();
     QDialogButtonBox* makeButtons();
-    void offer(const QString& folder);
+    void offerFolder(const QString& folder);
     void chooseFolder();
     void publish();
     bool keep();
     void refresh();
     void tell(const QString& sentence);
+    QStringList m_chosen; ///< folders
+    QString m_refused;    ///< the database that could not be kept when the dialog was to be closed
     QLineEdit* m_service;
     QComboBox *m_what, *m_schedule;
     Label* m_state;
@@ -43,7 +49,7 @@ private:
 /// The choice of a schedule, with its words; for the preferences too.
 QComboBox* scheduleChoice(PublishSchedule current);
 
-/// Shows it for the window that asks; one dialog a window.
+/// Shows it for the window that asks, with what there is to publish from there now; one dialog a window.
 void showPublishDialog(const QString& record, const QString& folder, QWidget* window);
 
 } // namespace caprail

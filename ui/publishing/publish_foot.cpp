@@ -18,7 +18,9 @@ void PublishFoot::refresh() {
     const QString sentence = publisher.sentence();
     setText(literal(sentence));
     const Publisher::State& state = publisher.state();
-    setTip(this, !state.away.isEmpty() ? state.away : state.refused.join(QLatin1Char('\n')));
+    setTip(this, !state.away.isEmpty()       ? state.away
+                 : !state.notNoted.isEmpty() ? state.notNoted
+                                             : state.refused.join(QLatin1Char('\n')));
     setVisible(!sentence.isEmpty());
 }
 

@@ -1,13 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <publishing/publish_settings.h>
 
+#include <QCoreApplication>
 #include <QSettings>
 #include <QStandardPaths>
 #include <catalogue/place.h>
 #include <ledger/qt_text.h>
+#include <session/filled.h>
 #include <store/file/path_text.h>
 
 namespace caprail {
+
+namespace {
+
+class PublishText {
+    Q_DECLARE_TR_FUNCTIONS(PublishText)
+};
+
+} // namespace
 
 PublishSettings PublishSettings::load() {
     const QSettings settings;
@@ -25,6 +35,15 @@ Result<void> PublishSettings::save() const {
     QSettings settings;
     settings.setValue(QStringLiteral("publish/service"), service);
     settings.setValue(QStringLiteral("publish/schedule"), qtWord(schedule));
+    settings.sync();
+    if (settings.status() != QSettings::NoError) {
+        return tl::unexpected(Problem{
+            filled(PublishText::tr(
+                       "The settings could not be written to %1: they hold until the program ends, and it goes on "
+                       "trying."),
+                   settings.fileName())
+                .toStdString()});
+    }
     return {};
 }
 

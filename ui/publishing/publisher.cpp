@@ -7,17 +7,14 @@
 #include <QLockFile>
 #include <QPointer>
 #include <algorithm>
-#include <condition_variable>
 #include <filesystem>
 #include <ledger/qt_text.h>
-#include <mutex>
 #include <session/filled.h>
 #include <session/now.h>
 #include <shop/folder_walk.h>
 #include <shopserver/publish.h>
 #include <shopserver/tables.h>
 #include <store/file/path_text.h>
-#include <thread>
 #include <utility>
 
 namespace caprail {
@@ -36,35 +33,26 @@ QString nameOf(const std::string& path) {
 
 } // namespace
 
-/// One run of the thread: some records to one database.
-struct Publisher::Run {
-    std::mutex mutex;
-    std::condition_variable ended;
-    Publisher* target = nullptr; ///< null when nobody listens any more
-    bool isEnded = false;
-    std::stop_source stop;
+/// Sends records to one database, run by run, in its thread.
+struct Publisher::Sender {
+    WayBack<Publisher> back;
     PublishQueue queue;
     std::string service;
     std::vector<WaitingRecord> due;
+    std::stop_token stop;
     int done = 0, of = 0; ///< records
 
-    explicit Run(PublishQueue q) : queue(std::move(q)) {}
+    Sender(WayBack<Publisher> way, PublishQueue q) : back(std::move(way)), queue(std::move(q)) {}
 
-    /// Runs `call` on the window's thread, unless it is gone.
-    template <class Call> void tell(Call call) {
-        const std::lock_guard lock(mutex);
-        if (target != nullptr) {
-            QMetaObject::invokeMethod(
-                target, [to = target, call = std::move(call)] { call(*to); }, Qt::QueuedConnection);
-        }
-    }
-
-    void run() {
+    void run(std::string to, std::vector<WaitingRecord> records, const std::stop_token& token) {
+        service = std::move(to);
+        due = std::move(records);
+        stop = token;
+        done = 0;
+        of = static_cast<int>(due.size());
         const QString away = publishAll();
-        tell([away](Publisher& to) { to.finish(away); });
-        const std::lock_guard lock(mutex);
-        isEnded = true;
-        ended.notify_all();
+        // Who has stopped it is not told that it is tried again.
+        back.tell([away = stop.stop_requested() ? QString() : away](Publisher& publisher) { publisher.finish(away); });
     }
 
     /// Why the database cannot be reached; empty when it could.
@@ -95,7 +83,7 @@ struct Publisher::Run {
 
     /// A record, or all records of a folder that a person asked for.
     QString publishWaiting(Connection& database, RecordPublisher& publisher, const WaitingRecord& one) {
-        auto records = recordsAt(one.path, stop.get_token());
+        auto records = recordsAt(one.path, stop);
         if (!records) {
             refuse(records.error());
             records.emplace();
@@ -116,7 +104,7 @@ struct Publisher::Run {
     }
 
     void refuse(const Problem& problem) {
-        tell([sentence = qtText(problem.sentence)](Publisher& to) {
+        back.tell([sentence = qtText(problem.sentence)](Publisher& to) {
             to.m_state.refused << sentence;
             emit to.told(sentence);
         });
@@ -125,11 +113,11 @@ struct Publisher::Run {
     QString publishOne(Connection& database, RecordPublisher& publisher, const std::string& path) {
         const QString name = nameOf(path);
         const auto follow = [this, name](int perCent) {
-            tell([=, done_ = done, of_ = of](Publisher& to) { to.follow(name, done_, of_, perCent); });
+            back.tell([=, done_ = done, of_ = of](Publisher& to) { to.follow(name, done_, of_, perCent); });
         };
         follow(0);
         auto last = std::chrono::steady_clock::now();
-        const auto published = publisher.publish(path, stop.get_token(), [&](std::int64_t sent, std::int64_t all) {
+        const auto published = publisher.publish(path, stop, [&](std::int64_t sent, std::int64_t all) {
             if (const auto present = std::chrono::steady_clock::now(); present - last > toldEvery) {
                 last = present;
                 follow(all == 0 ? 100 : static_cast<int>(100 * sent / all));
@@ -139,9 +127,8 @@ struct Publisher::Run {
             return qtText(published.error().sentence);
         }
         if (published) {
-            tell([sentence = filled(Publisher::tr("%1: %2"), name, qtText(sentenceOf(*published)))](Publisher& to) {
-                emit to.told(sentence);
-            });
+            back.tell([sentence = filled(Publisher::tr("%1: %2"), name, qtText(sentenceOf(*published)))](
+                          Publisher& to) { emit to.told(sentence); });
         } else if (!stop.stop_requested()) {
             refuse(published.error());
         }
@@ -157,11 +144,11 @@ Publisher& Publisher::instance() {
     return *publisher;
 }
 
-Publisher::Publisher(PublishQueue queue, QObject* parent) : QObject(parent), m_queue(std::move(queue)) {
+Publisher::Publisher(PublishQueue queue, QObject* parent)
+    : QObject(parent), m_queue(std::move(queue)), m_sender(*this, endPatience, m_queue) {
     m_look.setInterval(lookEvery);
     connect(&m_look, &QTimer::timeout, this, &Publisher::lookAround);
     m_look.start();
-    m_soon.setInterval(noteAfter);
     m_soon.setSingleShot(true);
     connect(&m_soon, &QTimer::timeout, this, &Publisher::keepChanged);
     QTimer::singleShot(0, this, &Publisher::lookAround); // what the last start left
@@ -169,13 +156,6 @@ Publisher::Publisher(PublishQueue queue, QObject* parent) : QObject(parent), m_q
 
 Publisher::~Publisher() {
     keepChanged();
-    if (!m_run) {
-        return;
-    }
-    std::unique_lock lock(m_run->mutex);
-    m_run->target = nullptr;
-    m_run->stop.request_stop();
-    m_run->ended.wait_for(lock, endPatience, [this] { return m_run->isEnded; });
 }
 
 void Publisher::noteChanged(const QString& path) {
@@ -185,16 +165,25 @@ void Publisher::noteChanged(const QString& path) {
     }
     m_changed.insert(pathBytes(path));
     if (!m_soon.isActive()) { // a row of readings is noted once: a note waits for the disk
-        m_soon.start();
+        m_soon.start(noteAfter);
     }
 }
 
+/// What cannot be noted is kept and tried again: a change that nobody knows of would never be sent.
 void Publisher::keepChanged() {
-    for (const std::string& path : std::exchange(m_changed, {})) {
-        if (const auto added = m_queue.addChanged(path, now()); !added) {
-            m_state.refused = QStringList{qtText(added.error().sentence)};
-            emit changed();
+    QString problem;
+    std::erase_if(m_changed, [&](const std::string& path) {
+        const auto added = m_queue.addChanged(path, now());
+        if (!added) {
+            problem = qtText(added.error().sentence);
         }
+        return added.has_value();
+    });
+    if (!m_changed.empty()) {
+        m_soon.start(lookEvery);
+    }
+    if (std::exchange(m_state.notNoted, problem) != problem) {
+        emit changed();
     }
 }
 
@@ -202,7 +191,6 @@ QString Publisher::publish(const QStringList& filesAndFolders) {
     if (PublishSettings::load().service.isEmpty()) {
         return tr("Name the shop's database first.");
     }
-    m_state.refused.clear();
     for (const QString& one : filesAndFolders) {
         if (const auto added = m_queue.addAsked(pathBytes(one), now()); !added) {
             return qtText(added.error().sentence);
@@ -214,13 +202,23 @@ QString Publisher::publish(const QStringList& filesAndFolders) {
 }
 
 void Publisher::stop() {
-    for (const WaitingRecord& record : m_queue.waiting()) {
-        if (record.isAsked) {
+    m_sender.stop();
+    const UtcTime present = now();
+    const std::vector<WaitingRecord> due = dueNow();
+    for (WaitingRecord record : m_queue.waiting()) {
+        const bool isDue = record.isAsked || std::ranges::find(due, record) != due.end();
+        if (std::exchange(record.isAsked, false)) {
             m_queue.takeBack(record);
         }
-    }
-    if (m_run) {
-        m_run->stop.request_stop();
+        if (!isDue || record.since == UtcTime()) {
+            continue; // its time has not come, or no change waits
+        }
+        m_queue.settle(record); // it begins to wait anew
+        m_putOff[record.path] = present;
+        if (const auto added = m_queue.addChanged(record.path, present); !added) {
+            m_changed.insert(record.path);
+            m_soon.start(noteAfter);
+        }
     }
     m_state.away.clear();
     m_notBefore.reset();
@@ -236,13 +234,16 @@ std::vector<WaitingRecord> Publisher::dueNow() const {
     std::vector<WaitingRecord> due = m_queue.waiting();
     std::erase_if(due, [&, present = now()](const WaitingRecord& record) {
         const auto at = dueAt(record, settings.schedule);
-        return !at || *at > present;
+        const auto putOff = m_putOff.find(record.path);
+        const bool waitsForAnother = settings.schedule == PublishSchedule::eachChange && putOff != m_putOff.end() &&
+                                     putOff->second == record.last;
+        return !at || *at > present || waitsForAnother;
     });
     return due;
 }
 
 void Publisher::lookAround() {
-    if (m_run) {
+    if (m_state.isRunning) {
         return;
     }
     std::vector<WaitingRecord> due = dueNow();
@@ -262,16 +263,14 @@ void Publisher::lookAround() {
 }
 
 void Publisher::begin(std::vector<WaitingRecord> due) {
-    m_run = std::make_shared<Run>(m_queue);
-    m_run->target = this;
-    m_run->service = PublishSettings::load().service.toStdString();
     m_state.isRunning = true;
     m_state.done = 0;
-    m_state.of = m_run->of = static_cast<int>(due.size());
-    m_run->due = std::move(due);
+    m_state.of = static_cast<int>(due.size());
+    m_state.refused.clear();
     emit changed();
-    // Not joined: a thread that waits for a server that is silent would hold the program with it.
-    std::thread([run = m_run] { run->run(); }).detach();
+    m_sender.post(QStringLiteral("run"),
+                  [to = PublishSettings::load().service.toStdString(),
+                   due = std::move(due)](Sender& sender, const std::stop_token& stop) { sender.run(to, due, stop); });
 }
 
 void Publisher::follow(const QString& file, int done, int of, int perCent) {
@@ -283,7 +282,6 @@ void Publisher::follow(const QString& file, int done, int of, int perCent) {
 }
 
 void Publisher::finish(const QString& away) {
-    m_run.reset();
     m_state.isRunning = false;
     m_state.file.clear();
     m_state.away = away;
@@ -305,6 +303,9 @@ QString Publisher::sentence() const {
     }
     if (!m_state.away.isEmpty() && m_state.waiting > 0) {
         return filled(tr("Publishing waits for the database; tried again at %1"), m_state.next);
+    }
+    if (!m_state.notNoted.isEmpty()) {
+        return tr("A change could not be noted to be published; it is tried again");
     }
     if (!m_state.refused.isEmpty()) {
         return filled(m_state.refused.size() == 1 ? tr("%1 record could not be published")

@@ -3,9 +3,10 @@
 #include <QObject>
 #include <QStringList>
 #include <QTimer>
-#include <memory>
+#include <map>
 #include <optional>
 #include <publishing/publish_settings.h>
+#include <session/apart.h>
 #include <set>
 #include <string>
 #include <vector>
@@ -26,7 +27,8 @@ public:
     void noteChanged(const QString& path);
     /// A person asks for these records and for those of these folders, now. Gives why it cannot begin, as a sentence.
     QString publish(const QStringList& filesAndFolders);
-    /// Stops what is on its way; what a person asked for waits no longer, and nothing of a record is left half sent.
+    /// Stops what is on its way, and nothing of a record is left half sent. What a person asked for waits no longer;
+    /// what the schedule sends waits for its next time: the next change, or an hour or a day from now.
     void stop();
     /// Tries again now, and goes by the settings as they are now.
     void lookAround();
@@ -42,6 +44,7 @@ public:
         int waiting = 0;      ///< records that are due and not yet sent
         QString away;         ///< why the database cannot be reached; empty while it can
         QString next;         ///< when it is tried again, by the clock on the wall
+        QString notNoted;     ///< why a change could not be noted to be published; it is tried again. Empty: all are
         QStringList refused;  ///< of the last run, a sentence each
     };
     [[nodiscard]] const State& state() const { return m_state; }
@@ -53,7 +56,7 @@ signals:
     void told(const QString& sentence); ///< what came of one record
 
 private:
-    struct Run;
+    struct Sender; ///< in its thread
     void begin(std::vector<WaitingRecord> due);
     void finish(const QString& away);
     void follow(const QString& file, int done, int of, int perCent);
@@ -62,10 +65,12 @@ private:
 
     PublishQueue m_queue;
     State m_state;
-    std::shared_ptr<Run> m_run; ///< shared with its thread, which may outlive this
+    Apart<Sender, Publisher> m_sender;
     QTimer m_look;
     QTimer m_soon;
     std::set<std::string> m_changed; ///< not noted in the queue yet
+    std::map<std::string, UtcTime>
+        m_putOff; ///< records whose sending was stopped, by the change that waits for another
     int m_patience = 60'000;
     int m_failures = 0;
     std::optional<qint64> m_notBefore; ///< milliseconds since 1970: the database was away

@@ -18,6 +18,14 @@
 
 namespace caprail {
 
+namespace {
+
+/// What is asked of the database: a later question of the same kind takes the place of one that waits.
+constexpr char groupsTopic[] = "groups", chosenTopic[] = "chosen", spreadTopic[] = "spread",
+               movementTopic[] = "movement", instrumentsTopic[] = "instruments";
+
+} // namespace
+
 AcrossWindow::AcrossWindow(DatabasePlace place, Units units, UtcTime now, QWidget* parent)
     : QMainWindow(parent), m_link(new DatabaseLink(std::move(place), this)), m_notice(new DatabaseNotice(*m_link)),
       m_units(units), m_now(now), m_of(new QComboBox), m_band(new QComboBox), m_by(new QComboBox), m_counts(new Label),
@@ -35,6 +43,9 @@ AcrossWindow::AcrossWindow(DatabasePlace place, Units units, UtcTime now, QWidge
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(tr("Across engines — Caprail"));
     resize(1280, 800);
+    m_of->setObjectName(QStringLiteral("of"));
+    m_band->setObjectName(QStringLiteral("band"));
+    m_by->setObjectName(QStringLiteral("by"));
     m_of->setAccessibleName(tr("Which records"));
     m_of->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     auto* top = new QHBoxLayout;
@@ -54,7 +65,7 @@ AcrossWindow::AcrossWindow(DatabasePlace place, Units units, UtcTime now, QWidge
     connect(m_band, &QComboBox::currentIndexChanged, this, &AcrossWindow::showSpread);
     connect(m_by, &QComboBox::currentIndexChanged, this, &AcrossWindow::showMovement);
     connect(m_notice, &DatabaseNotice::triedAgain, this, &AcrossWindow::askGroups);
-    clearAll();
+    clear(chosenTopic);
     askGroups();
 }
 
@@ -117,11 +128,6 @@ QWidget* AcrossWindow::instrumentPage() {
     return page;
 }
 
-void AcrossWindow::setUnits(const Units& units) {
-    m_units = units;
-    showSpread();
-}
-
 AcrossOf AcrossWindow::of() const {
     const QStringList chosen = m_of->currentData().toStringList();
     if (chosen.size() != 2) {
@@ -139,22 +145,36 @@ template <class Question, class Show> void AcrossWindow::ask(const QString& topi
             Across across(connection, of);
             return question(across);
         },
-        [this, show, asked = of()](auto answer) {
-            if (!answer) {
-                clearAll();
-                m_notice->fail(QString::fromStdString(answer.error().sentence));
-            } else if (asked == of()) {
+        [this, topic, show, asked = of()](auto answer) {
+            if (asked != of()) {
+                return; // others were chosen meanwhile, and are asked for
+            }
+            if (answer) {
+                m_notice->answer(topic);
                 show(std::move(*answer));
+            } else {
+                clear(topic);
+                m_notice->fail(topic, QString::fromStdString(answer.error().sentence));
             }
         });
 }
 
-void AcrossWindow::clearAll() {
-    m_chart->setData({.isAnswered = false}, m_band->currentText(), m_units, screenLook());
-    m_spreads->put({});
-    m_movements->put({});
-    m_instruments->put({});
-    m_counts->clear();
+/// Takes away what answers a question; that of which records are chosen all other answers hang on.
+void AcrossWindow::clear(const QString& topic) {
+    const bool isAll = topic == chosenTopic;
+    if (isAll || topic == spreadTopic) {
+        m_chart->setData({.isAnswered = false}, m_band->currentText(), m_units, screenLook());
+        m_spreads->put({});
+    }
+    if (isAll || topic == movementTopic) {
+        m_movements->put({});
+    }
+    if (isAll || topic == instrumentsTopic) {
+        m_instruments->put({});
+    }
+    if (isAll) {
+        m_counts->clear();
+    }
 }
 
 /// The templates and layouts to choose from; what is chosen of them follows.
@@ -164,7 +184,7 @@ void AcrossWindow::askGroups() {
         std::vector<AcrossGroup> templates, layouts;
     };
     m_link->ask(
-        QStringLiteral("groups"),
+        groupsTopic,
         [](Connection& connection) -> Result<Groups> {
             Across all(connection);
             auto records = all.records();
@@ -175,9 +195,10 @@ void AcrossWindow::askGroups() {
         },
         [this](const Result<Groups>& groups) {
             if (!groups) {
-                m_notice->fail(QString::fromStdString(groups.error().sentence));
+                m_notice->fail(groupsTopic, QString::fromStdString(groups.error().sentence));
                 return;
             }
+            m_notice->answer(groupsTopic);
             const QVariant chosen = m_of->currentData();
             {
                 const QSignalBlocker quiet(m_of);
@@ -203,7 +224,7 @@ void AcrossWindow::choose() {
         std::vector<std::string> bands;
     };
     ask(
-        QStringLiteral("chosen"),
+        chosenTopic,
         [](Across& across) -> Result<Chosen> {
             const auto records = across.records();
             const auto pulls = records ? across.pulls() : records;
@@ -228,7 +249,7 @@ void AcrossWindow::choose() {
 
 void AcrossWindow::showSpread() {
     ask(
-        QStringLiteral("spread"),
+        spreadTopic,
         [band = m_band->currentText().toStdString()](Across& across) -> Result<AcrossPicture> {
             AcrossPicture picture;
             auto spreads = across.spreads(band);
@@ -256,7 +277,7 @@ void AcrossWindow::showSpread() {
 void AcrossWindow::showMovement() {
     const auto by = static_cast<MovementBy>(m_by->currentIndex());
     ask(
-        QStringLiteral("movement"), [by](Across& across) { return across.movements(by); },
+        movementTopic, [by](Across& across) { return across.movements(by); },
         [this, by](std::vector<MovementCount> counts) {
             if (by == static_cast<MovementBy>(m_by->currentIndex())) {
                 m_movements->put(movementColumns(m_by->currentText(), m_units), std::move(counts));
@@ -266,7 +287,7 @@ void AcrossWindow::showMovement() {
 
 void AcrossWindow::showInstruments() {
     ask(
-        QStringLiteral("instruments"), [](Across& across) { return across.instruments(); },
+        instrumentsTopic, [](Across& across) { return across.instruments(); },
         [this](std::vector<AcrossInstrument> instruments) { m_instruments->put(std::move(instruments)); });
 }
 

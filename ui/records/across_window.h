@@ -21,7 +21,6 @@ public:
     /// Compares what this database holds: an index of a folder or a shop's database. It is asked from a thread of its
     /// own.
     AcrossWindow(DatabasePlace place, Units units, UtcTime now, QWidget* parent = nullptr);
-    void setUnits(const Units& units);
 
 private:
     QWidget* spreadPage();
@@ -29,7 +28,7 @@ private:
     QWidget* instrumentPage();
     [[nodiscard]] AcrossOf of() const;
     template <class Question, class Show> void ask(const QString& topic, Question question, Show show);
-    void clearAll();
+    void clear(const QString& topic);
     void askGroups();
     void choose();
     void showSpread();

@@ -5,6 +5,7 @@
 #include <catalogue/connection.h>
 #include <functional>
 #include <memory>
+#include <session/apart.h>
 #include <type_traits>
 
 namespace caprail {
@@ -43,9 +44,9 @@ private:
     void put(const QString& topic, Work work);
     void finish(const Told& told);
 
-    struct Shared; ///< with the thread; it may outlive this object by as long as a server hangs
-    std::shared_ptr<Shared> m_shared;
+    struct Asked; ///< the connection, in its thread
     DatabasePlace m_place;
+    Apart<Asked, DatabaseLink> m_asked;
     int m_asking = 0;
 };
 

@@ -3,16 +3,16 @@
 
 #include <QDateTime>
 #include <algorithm>
-#include <base/say.h>
-#include <ledger/qt_text.h>
 #include <records/shop_cells.h>
 #include <records/shop_model.h>
-#include <session/filled.h>
+#include <tuple>
 
 namespace caprail {
 
 namespace {
 
+/// What is asked of the database: a later question of the same kind takes the place of one that waits.
+constexpr char firstTopic[] = "first", countTopic[] = "count", groupsTopic[] = "groups";
 constexpr std::int64_t pageSize = 100;
 constexpr std::size_t mostPages = 40; ///< that are kept: a list of any length needs no more memory
 
@@ -58,7 +58,7 @@ void DatabaseModel::sort(int column, Qt::SortOrder order) {
 void DatabaseModel::ask() {
     m_wish.now = {QDateTime::currentMSecsSinceEpoch()};
     m_link->ask(
-        QStringLiteral("first"),
+        firstTopic,
         [wish = m_wish](Connection& connection) -> Result<FirstPage> {
             ListingPages pages(connection);
             auto rows = pages.page(wish, 0, pageSize);
@@ -68,10 +68,9 @@ void DatabaseModel::ask() {
         },
         [this](Result<FirstPage> first) {
             if (!first) {
-                emit failed(QString::fromStdString(first.error().sentence));
+                emit failed(firstTopic, QString::fromStdString(first.error().sentence));
             } else if (first->wish == m_wish) { // else another answer is on its way
                 takeFirst(std::move(*first));
-                emit answered();
             }
         });
 }
@@ -96,6 +95,7 @@ void DatabaseModel::takeFirst(FirstPage first) {
     }
     m_pages.emplace(0, std::move(first.rows));
     endResetModel();
+    emit listedAnew();
     emit listChanged();
     askCount();
 }
@@ -106,7 +106,7 @@ void DatabaseModel::askCount() {
     ListingWish all;
     all.now = m_shown.now;
     m_link->ask(
-        QStringLiteral("count"),
+        countTopic,
         [wish = m_shown, all, isKnown = m_listed.has_value()](Connection& connection) -> Result<Counts> {
             ListingPages pages(connection);
             const auto total = pages.count(all);
@@ -119,9 +119,10 @@ void DatabaseModel::askCount() {
         },
         [this, wish = m_shown](const Result<Counts>& counts) {
             if (!counts) {
-                emit failed(QString::fromStdString(counts.error().sentence));
+                emit failed(countTopic, QString::fromStdString(counts.error().sentence));
                 return;
             }
+            emit answered(countTopic);
             m_total = counts->second;
             if (counts->first && wish == m_shown && !m_listed) {
                 takeCount(*counts->first);
@@ -144,27 +145,31 @@ void DatabaseModel::askPage(std::int64_t page) const {
         return;
     }
     auto* self = const_cast<DatabaseModel*>(this); // what is read changes nothing that is listed
+    const QString topic = QStringLiteral("page %1").arg(page);
     m_link->ask(
-        QStringLiteral("page %1").arg(page),
+        topic,
         [wish = m_shown, page](Connection& connection) {
             return ListingPages(connection).page(wish, page * pageSize, pageSize);
         },
-        [self, wish = m_shown, page](Result<std::vector<ShopRow>> rows) {
+        [self, wish = m_shown, page, topic](Result<std::vector<ShopRow>> rows) {
             if (wish != self->m_shown) {
                 return;
             }
             self->m_askedPages.erase(page);
             if (rows) {
                 self->takePage(page, std::move(*rows));
-                emit self->answered();
+                emit self->answered(topic);
             } else {
-                emit self->failed(QString::fromStdString(rows.error().sentence));
+                emit self->failed(topic, QString::fromStdString(rows.error().sentence));
             }
         });
 }
 
 void DatabaseModel::takePage(std::int64_t page, std::vector<ShopRow> rows) {
     const auto count = static_cast<std::int64_t>(rows.size());
+    if (!isUnderItsHeads(page, rows)) {
+        askWhetherGroupsChanged();
+    }
     m_pages.insert_or_assign(page, std::move(rows));
     while (m_pages.size() > mostPages) { // the one that is farthest away
         const bool isFirst = page - m_pages.begin()->first > m_pages.rbegin()->first - page;
@@ -174,6 +179,37 @@ void DatabaseModel::takePage(std::int64_t page, std::vector<ShopRow> rows) {
         emit dataChanged(index(lineOf(page * pageSize), 0),
                          index(lineOf(page * pageSize + count - 1), columnCount() - 1));
     }
+}
+
+bool DatabaseModel::isUnderItsHeads(std::int64_t page, const std::vector<ShopRow>& rows) const {
+    using Grouping = ListingWish::Grouping;
+    if (m_shown.grouping == Grouping::none || m_groups.empty()) {
+        return m_shown.grouping == Grouping::none || rows.empty();
+    }
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const Line line = lineAt(lineOf(page * pageSize + static_cast<std::int64_t>(i)));
+        const ListingGroup& group = m_groups[line.group];
+        const RecordSummary& summary = rows[i].summary;
+        if (m_shown.grouping == Grouping::state ? summary.state != group.state : summary.customer != group.customer) {
+            return false;
+        }
+    }
+    return true;
+}
+
+/// Records that were published or changed since the heads were counted move those of later pages under others' heads.
+void DatabaseModel::askWhetherGroupsChanged() {
+    m_link->ask(
+        groupsTopic, [wish = m_shown](Connection& connection) { return ListingPages(connection).groups(wish); },
+        [this, wish = m_shown](const Result<std::vector<ListingGroup>>& groups) {
+            const auto same = [](const ListingGroup& one, const ListingGroup& other) {
+                return std::tie(one.customer, one.state, one.records) ==
+                       std::tie(other.customer, other.state, other.records);
+            };
+            if (groups && wish == m_shown && !std::ranges::equal(*groups, m_groups, same)) {
+                ask();
+            }
+        });
 }
 
 DatabaseModel::Line DatabaseModel::lineAt(int row) const {
@@ -213,13 +249,6 @@ const ShopRow* DatabaseModel::at(const QModelIndex& index) const {
     return at < page->second.size() ? &page->second[at] : nullptr;
 }
 
-QString DatabaseModel::headOf(const ListingGroup& group) const {
-    const QString name = m_shown.grouping == ListingWish::Grouping::state ? qtText(signedWord(group.state))
-                         : group.customer.empty()                         ? ShopModel::tr("No customer named")
-                                                                          : qtText(group.customer);
-    return filled(ShopModel::tr("%1  (%2)"), name, group.records);
-}
-
 int DatabaseModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(m_lines);
 }
@@ -233,7 +262,9 @@ QVariant DatabaseModel::data(const QModelIndex& index, int role) const {
         return {};
     }
     if (const Line line = lineAt(index.row()); line.record < 0) {
-        return headCell(headOf(m_groups[line.group]), index.column(), role);
+        const ListingGroup& group = m_groups[line.group];
+        return headCell(groupHead(groupName(m_shown.grouping, group.customer, group.state), group.records),
+                        index.column(), role);
     }
     if (const ShopRow* row = at(index)) {
         return shopCell(*row, index.column(), role, m_shown.now, true);

@@ -38,8 +38,9 @@ public:
 
 signals:
     void listChanged();                   ///< what is listed, or how many there are
-    void failed(const QString& sentence); ///< a question was refused
-    void answered();                      ///< the database gave what was asked
+    void failed(const QString& question, const QString& sentence); ///< it was refused
+    void answered(const QString& question);                        ///< the database gave what was asked
+    void listedAnew(); ///< nothing of what was listed before counts any more
 
 private:
     struct FirstPage {
@@ -52,6 +53,9 @@ private:
     void askCount();
     void askPage(std::int64_t page) const;
     void takePage(std::int64_t page, std::vector<ShopRow> rows);
+    /// Whether each row of a page stands under the head of its group.
+    [[nodiscard]] bool isUnderItsHeads(std::int64_t page, const std::vector<ShopRow>& rows) const;
+    void askWhetherGroupsChanged();
     void wish(ListingWish wish);
     /// Which record stands at a line, counted from 0, or which group's head.
     struct Line {
@@ -60,7 +64,6 @@ private:
     };
     [[nodiscard]] Line lineAt(int row) const;
     [[nodiscard]] int lineOf(std::int64_t record) const;
-    [[nodiscard]] QString headOf(const ListingGroup& group) const;
 
     DatabaseLink* m_link;
     ListingWish m_wish, m_shown; ///< what is asked for, and what the lines are the answer to

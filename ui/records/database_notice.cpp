@@ -30,9 +30,7 @@ DatabaseNotice::DatabaseNotice(DatabaseLink& link, QWidget* parent)
     connect(&link, &DatabaseLink::asking, &m_patience, qOverload<>(&QTimer::start));
     connect(&link, &DatabaseLink::rested, this, [this] {
         m_patience.stop();
-        if (!m_hasFailed) {
-            hide();
-        }
+        sayLast();
     });
     connect(&m_patience, &QTimer::timeout, this,
             [this] { say(filled(tr("Waiting for %1…"), qtText(m_link->place().shownAs)), false); });
@@ -42,14 +40,28 @@ DatabaseNotice::DatabaseNotice(DatabaseLink& link, QWidget* parent)
     });
 }
 
-void DatabaseNotice::fail(const QString& sentence) {
-    m_hasFailed = true;
-    say(sentence, true);
+void DatabaseNotice::fail(const QString& question, const QString& sentence) {
+    std::erase_if(m_failed, [&](const auto& one) { return one.first == question; });
+    m_failed.emplace_back(question, sentence);
+    sayLast();
+}
+
+void DatabaseNotice::answer(const QString& question) {
+    std::erase_if(m_failed, [&](const auto& one) { return one.first == question; });
+    sayLast();
 }
 
 void DatabaseNotice::clear() {
-    m_hasFailed = false;
+    m_failed.clear();
     hide();
+}
+
+void DatabaseNotice::sayLast() {
+    if (m_failed.empty()) {
+        hide();
+    } else {
+        say(m_failed.back().second, true);
+    }
 }
 
 void DatabaseNotice::say(const QString& sentence, bool isFailure) {

@@ -4,6 +4,8 @@
 #include <QWidget>
 #include <records/database_link.h>
 #include <text/label.h>
+#include <utility>
+#include <vector>
 
 class QPushButton;
 
@@ -15,9 +17,11 @@ class DatabaseNotice : public QWidget {
     Q_OBJECT
 public:
     explicit DatabaseNotice(DatabaseLink& link, QWidget* parent = nullptr);
-    /// What is shown stays; this says why nothing newer came.
-    void fail(const QString& sentence);
-    /// The database has answered.
+    /// What is shown of this question stays or is taken away; this says why nothing newer came.
+    void fail(const QString& question, const QString& sentence);
+    /// The question was answered: what else was refused goes on being said.
+    void answer(const QString& question);
+    /// All of it is asked anew.
     void clear();
 
 signals:
@@ -25,12 +29,13 @@ signals:
 
 private:
     void say(const QString& sentence, bool isFailure);
+    void sayLast();
 
     DatabaseLink* m_link;
     Label* m_words;
     QPushButton* m_again;
     QTimer m_patience; ///< a usual answer comes without a word
-    bool m_hasFailed = false;
+    std::vector<std::pair<QString, QString>> m_failed; ///< questions and why, the last one said
 };
 
 } // namespace caprail

@@ -106,12 +106,12 @@ DatabaseWindow::DatabaseWindow(QWidget* parent)
             m_model->setFilter(m_tools->filter());
         }
     });
-    connect(m_tools, &ShopTools::grouped, this, [this](int by) {
+    connect(m_tools, &ShopTools::grouped, this, [this] {
         if (m_model != nullptr) {
-            m_model->setGrouping(static_cast<ListingWish::Grouping>(by));
+            m_model->setGrouping(m_tools->grouping());
         }
     });
-    connect(m_tools->search(), &QLineEdit::returnPressed, this, [this] { m_table->setFocus(); });
+    connect(m_tools->search(), &QLineEdit::returnPressed, m_table, &ShopTable::takeKeyboard);
     connect(m_table, &ShopTable::opened, this, &DatabaseWindow::fetch);
     showCounts();
     m_tools->search()->setFocus();
@@ -157,6 +157,7 @@ void DatabaseWindow::showDatabase(const QString& name) {
     m_model = nullptr;
     m_notice = nullptr;
     m_link.reset();
+    m_fetching->clear(); // its answer went with the link
     m_none->setVisible(!place);
     m_none->setText(place ? QString() : QString::fromStdString(place.error().sentence));
     showCounts();
@@ -175,6 +176,7 @@ void DatabaseWindow::showDatabase(const QString& name) {
     connectModel();
     m_model->setSearch(m_tools->typed());
     m_model->setFilter(m_tools->filter());
+    m_model->setGrouping(m_tools->grouping());
     m_table->setModel(m_model);
     fitColumns(*m_table);
     m_table->sortByColumn(ShopModel::lastEntry, Qt::DescendingOrder);
@@ -184,7 +186,8 @@ void DatabaseWindow::showDatabase(const QString& name) {
 void DatabaseWindow::connectModel() {
     connect(m_model, &DatabaseModel::listChanged, this, &DatabaseWindow::showCounts);
     connect(m_model, &DatabaseModel::failed, m_notice, &DatabaseNotice::fail);
-    connect(m_model, &DatabaseModel::answered, m_notice, &DatabaseNotice::clear);
+    connect(m_model, &DatabaseModel::answered, m_notice, &DatabaseNotice::answer);
+    connect(m_model, &DatabaseModel::listedAnew, m_notice, &DatabaseNotice::clear);
     connect(m_notice, &DatabaseNotice::triedAgain, this, &DatabaseWindow::refresh);
 }
 
@@ -211,11 +214,15 @@ void DatabaseWindow::askPeople() {
 
 void DatabaseWindow::showCounts() {
     if (m_model == nullptr) {
+        m_table->setEmptyText({});
         m_counts->setText(tr("Choose the database that the records are in."));
         return;
     }
     const auto listed = m_model->listed();
     const auto total = m_model->total();
+    m_table->setEmptyText(listed != 0  ? QString()
+                          : total == 0 ? tr("No record was published to this database yet.")
+                                       : noneMatches());
     m_counts->setText(!listed                       ? tr("Counting the records…")
                       : !total || *total == *listed ? tr("Records: %1").arg(*listed)
                                                     : tr("Records: %1 of %2").arg(*listed).arg(*total));
@@ -275,7 +282,7 @@ void DatabaseWindow::saveList() {
 
 void DatabaseWindow::showAcross() {
     if (m_link != nullptr) {
-        auto* window = new AcrossWindow(m_link->place(), m_units, {QDateTime::currentMSecsSinceEpoch()});
+        auto* window = new AcrossWindow(m_link->place(), m_units(), {QDateTime::currentMSecsSinceEpoch()});
         window->show();
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QMainWindow>
+#include <functional>
 #include <memory>
 #include <records/database_model.h>
 #include <text/label.h>
@@ -26,8 +27,8 @@ public:
     [[nodiscard]] DatabaseModel* model() { return m_model; }
     /// The database that was shown last, from the user's configuration; empty: none yet.
     static QString lastDatabase();
-    /// For the windows that compare many records.
-    void setUnits(const Units& units) { m_units = units; }
+    /// For the windows that compare many records: asked when one is opened.
+    void setUnits(std::function<Units()> units) { m_units = std::move(units); }
 
 public slots:
     void chooseDatabase();
@@ -53,7 +54,7 @@ private:
     void showAcross();
 
     QString m_name;
-    Units m_units;
+    std::function<Units()> m_units = [] { return Units(); };
     std::unique_ptr<DatabaseLink> m_link;
     DatabaseModel* m_model = nullptr;
     DatabaseNotice* m_notice = nullptr;

@@ -6,6 +6,7 @@
 #include <ledger/qt_text.h>
 #include <ledger/remarks.h>
 #include <records/shop_model.h>
+#include <session/filled.h>
 #include <text/plain_text.h>
 
 namespace caprail {
@@ -69,6 +70,16 @@ QVariant shopCell(const ShopRow& row, int column, int role, UtcTime now, bool is
     default:
         return {};
     }
+}
+
+QString groupName(ListingWish::Grouping by, const std::string& customer, JobState state) {
+    return by == ListingWish::Grouping::state ? qtText(signedWord(state))
+           : customer.empty()                 ? ShopModel::tr("No customer named")
+                                              : qtText(customer);
+}
+
+QString groupHead(const QString& name, std::int64_t records) {
+    return filled(ShopModel::tr("%1  (%2)"), name, records);
 }
 
 QVariant headCell(const QString& head, int column, int role) {

@@ -5,6 +5,7 @@
 #include <base/csv.h>
 #include <session/look.h>
 #include <shop/list_columns.h>
+#include <shop/listing_pages.h>
 
 namespace caprail {
 
@@ -16,6 +17,10 @@ QVariant inkOf(Tone tone, const Look& look);
 /// What a model of records says of a row in a role; days are judged by `now`. Rows that cannot be reached now are in
 /// the quiet ink.
 QVariant shopCell(const ShopRow& row, int column, int role, UtcTime now, bool isReachable);
+/// What a group of records is called, by what they are grouped by.
+QString groupName(ListingWish::Grouping by, const std::string& customer, JobState state);
+/// What the head of a group says.
+QString groupHead(const QString& name, std::int64_t records);
 /// Of a group's head, whose text goes over all columns.
 QVariant headCell(const QString& head, int column, int role);
 QVariant shopHeader(int column, int role);

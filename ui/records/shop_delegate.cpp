@@ -4,8 +4,9 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QPainter>
-#include <session/look.h>
 #include <records/shop_model.h>
+#include <session/look.h>
+#include <tables/empty_text.h>
 
 namespace caprail {
 
@@ -32,6 +33,27 @@ ShopTable::ShopTable(QWidget* parent) : QTableView(parent) {
 
 void ShopTable::fitLines() {
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 12);
+}
+
+void ShopTable::takeKeyboard() {
+    setFocus();
+    if (model() != nullptr && !currentIndex().isValid()) {
+        selectLineFrom(0, 1);
+    }
+}
+
+void ShopTable::setEmptyText(const QString& sentence) {
+    if (m_emptyText != sentence) {
+        m_emptyText = sentence;
+        viewport()->update();
+    }
+}
+
+void ShopTable::paintEvent(QPaintEvent* event) {
+    QTableView::paintEvent(event);
+    if (model() != nullptr) {
+        paintEmptyText(*this, m_emptyText);
+    }
 }
 
 void ShopTable::keyPressEvent(QKeyEvent* event) {

@@ -11,16 +11,23 @@ class ShopTable : public QTableView {
 public:
     explicit ShopTable(QWidget* parent = nullptr);
 
+    /// The keyboard comes here, to the first record where none was chosen.
+    void takeKeyboard();
+    /// What it says while it has no lines; empty: nothing.
+    void setEmptyText(const QString& sentence);
+
 signals:
     void opened(const QModelIndex& index);
 
 protected:
+    void paintEvent(QPaintEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
     void fitLines();
     void selectLineFrom(int row, int step);
+    QString m_emptyText;
 };
 
 /// Paints lines that go over all columns (ShopModel::acrossRole): each cell paints its own part of the one text.

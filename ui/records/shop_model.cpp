@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <ledger/qt_text.h>
 #include <records/shop_cells.h>
-#include <session/filled.h>
 #include <tables/natural_order.h>
 #include <unordered_set>
 
@@ -141,13 +140,8 @@ int ShopModel::columnCount(const QModelIndex& parent) const {
 }
 
 QString ShopModel::groupOf(const ShopRow& row) const {
-    if (!isRecord(row.reading)) {
-        return tr("Files that are not records");
-    }
-    if (m_grouping == ShopGrouping::state) {
-        return qtText(signedWord(row.summary.state));
-    }
-    return row.summary.customer.empty() ? tr("No customer named") : qtText(row.summary.customer);
+    return isRecord(row.reading) ? groupName(m_grouping, row.summary.customer, row.summary.state)
+                                 : tr("Files that are not records");
 }
 
 void ShopModel::sortAnew() {
@@ -238,7 +232,7 @@ void ShopModel::showAnew() {
         ++count;
     }
     for (std::size_t i = 0; i < headings.size(); ++i) {
-        headings[i] = filled(tr("%1  (%2)"), headings[i], counts[i]);
+        headings[i] = groupHead(headings[i], counts[i]);
     }
     if (lines == m_lines) {
         m_headings = std::move(headings);

@@ -42,6 +42,10 @@ ShopTools::ShopTools(const QString& choose, QWidget* parent)
     m_search->setObjectName(QStringLiteral("search"));
     m_search->setAccessibleName(ShopWindow::tr("Search"));
     m_search->setClearButtonEnabled(true);
+    m_state->setObjectName(QStringLiteral("state"));
+    m_due->setObjectName(QStringLiteral("calibration"));
+    m_person->setObjectName(QStringLiteral("person"));
+    m_group->setObjectName(QStringLiteral("group"));
     m_person->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     auto* button = new QPushButton(choose);
     m_place->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
@@ -65,7 +69,7 @@ ShopTools::ShopTools(const QString& choose, QWidget* parent)
     for (QComboBox* box : {m_state, m_due, m_person}) {
         connect(box, &QComboBox::currentIndexChanged, this, &ShopTools::filtered);
     }
-    connect(m_group, &QComboBox::currentIndexChanged, this, &ShopTools::grouped);
+    connect(m_group, &QComboBox::currentIndexChanged, this, [this] { emit grouped(); });
 }
 
 QString ShopTools::typed() const {
@@ -78,6 +82,10 @@ ListFilter ShopTools::filter() const {
             m_person->currentIndex() > 0 ? m_person->currentText().toStdString() : std::string()};
 }
 
+ListingWish::Grouping ShopTools::grouping() const {
+    return static_cast<ListingWish::Grouping>(m_group->currentIndex());
+}
+
 void ShopTools::setPlace(const QString& place) {
     m_place->setText(place);
     setTip(m_place, place);
@@ -85,7 +93,10 @@ void ShopTools::setPlace(const QString& place) {
 
 void ShopTools::setPeople(const QStringList& names) {
     const QString person = m_person->currentIndex() > 0 ? m_person->currentText() : QString();
-    const QStringList people = QStringList{ShopWindow::tr("Anyone")} + names;
+    QStringList people = QStringList{ShopWindow::tr("Anyone")} + names;
+    if (!person.isEmpty() && !names.contains(person)) {
+        people << person; // it is what the list is filtered by, also while it is nobody's here
+    }
     QStringList listed;
     for (int i = 0; i < m_person->count(); ++i) {
         listed << m_person->itemText(i);
@@ -101,6 +112,10 @@ void ShopTools::setPeople(const QStringList& names) {
 void ShopTools::focusSearch() {
     m_search->setFocus();
     m_search->selectAll();
+}
+
+QString noneMatches() {
+    return ShopWindow::tr("No record matches what is searched for and chosen above.");
 }
 
 void fitColumns(ShopTable& table) {

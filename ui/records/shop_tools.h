@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QWidget>
-#include <shop/list_filter.h>
+#include <shop/listing_pages.h>
 #include <text/label.h>
 
 class QComboBox;
@@ -22,15 +22,16 @@ public:
     [[nodiscard]] QLineEdit* search() const { return m_search; }
     [[nodiscard]] QString typed() const;
     [[nodiscard]] ListFilter filter() const;
+    [[nodiscard]] ListingWish::Grouping grouping() const;
     void setPlace(const QString& place);
-    /// Who may be chosen; the one that is chosen stays.
+    /// Who may be chosen; the one that is chosen stays, also where these do not name it.
     void setPeople(const QStringList& names);
     void focusSearch();
 
 signals:
     void searched();
     void filtered();
-    void grouped(int by); ///< none, customer, state
+    void grouped();
     void chooseClicked();
 
 private:
@@ -38,6 +39,9 @@ private:
     QComboBox *m_state, *m_due, *m_person, *m_group;
     Label* m_place;
 };
+
+/// What an empty list says where there are records and none of them is to be listed.
+QString noneMatches();
 
 /// Columns as wide as their names and usual values, or as they were left. `table` has its model.
 void fitColumns(ShopTable& table);

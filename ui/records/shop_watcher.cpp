@@ -5,9 +5,9 @@
 #include <QSet>
 #include <QStringList>
 #include <QTemporaryDir>
-#include <condition_variable>
-#include <mutex>
-#include <thread>
+#include <algorithm>
+#include <optional>
+#include <session/filled.h>
 
 namespace caprail {
 
@@ -21,135 +21,111 @@ constexpr auto patience = std::chrono::milliseconds(1500);
 
 } // namespace
 
-struct ShopWatcher::Shared {
-    std::mutex mutex;
-    std::condition_variable changed;
-    ShopWatcher* target = nullptr; ///< null when the window is gone
-    bool isWanted = true;          ///< a scan is asked for
-    bool isEnding = false;
-    bool isEnded = false;
-    std::stop_source stop;
+struct ShopWatcher::Reader {
+    WayBack<ShopWatcher> back;
     std::string cacheFolder, root;
+    int failures = 0;                 ///< of indexes; after the last attempt nothing is read any more
+    std::optional<QTemporaryDir> own; ///< where the index lies that is kept for this window alone
+    std::optional<ShopIndex> index;
+    std::optional<ShopScan> scan; ///< through the index
 
-    /// Runs `call` on the window's thread, unless the window is gone.
-    template <class Call> void tell(Call call) {
-        const std::lock_guard lock(mutex);
-        if (target != nullptr) {
-            QMetaObject::invokeMethod(
-                target, [to = target, call = std::move(call)] { call(*to); }, Qt::QueuedConnection);
+    Reader(WayBack<ShopWatcher> way, std::string cache, std::string folder)
+        : back(std::move(way)), cacheFolder(std::move(cache)), root(std::move(folder)) {}
+
+    /// Where the index lies. One that failed twice in its place is kept for this window alone.
+    std::string cache() {
+        if (failures < 2) {
+            return cacheFolder;
         }
+        if (!own) {
+            own.emplace();
+        }
+        return own->path().toStdString();
     }
-    /// Waits until a scan is asked for; false: the end.
-    bool nextScan(std::stop_token& token) {
-        std::unique_lock lock(mutex);
-        changed.wait(lock, [this] { return isWanted || isEnding; });
-        isWanted = false;
-        stop = std::stop_source();
-        token = stop.get_token();
-        return !isEnding;
-    }
-    void run();
-    bool serve(const std::string& cache, const QString& problem);
     ScanEvents events();
+    bool begin();
+    bool look(const std::stop_token& stop);
+    void read(const std::stop_token& stop);
 };
 
-ScanEvents ShopWatcher::Shared::events() {
+ScanEvents ShopWatcher::Reader::events() {
     return {
         [this](std::vector<ShopRow> rows) {
             auto shared = std::make_shared<std::vector<ShopRow>>(std::move(rows));
-            tell([shared](ShopWatcher& to) { emit to.rowsRead(shared); });
+            back.tell([shared](ShopWatcher& to) { emit to.rowsRead(shared); });
         },
-        [this](const std::vector<std::int64_t>& ids) { tell([ids](ShopWatcher& to) { emit to.rowsGone(ids); }); },
-        [this](const ScanProgress& progress) { tell([progress](ShopWatcher& to) { emit to.progressed(progress); }); }};
+        [this](const std::vector<std::int64_t>& ids) { back.tell([ids](ShopWatcher& to) { emit to.rowsGone(ids); }); },
+        [this](const ScanProgress& progress) {
+            back.tell([progress](ShopWatcher& to) { emit to.progressed(progress); });
+        }};
 }
 
-/// Scans whenever asked, through one index; false when the index failed and must be made anew.
-bool ShopWatcher::Shared::serve(const std::string& cache, const QString& problem) {
-    auto index = ShopIndex::open(cache, root);
-    if (!index) {
+/// Opens the index and lists what it knows; false when it failed.
+bool ShopWatcher::Reader::begin() {
+    const std::string place = cache();
+    auto opened = ShopIndex::open(place, root);
+    if (!opened) {
         return false;
     }
-    ShopScan scan(*index, root);
-    if (!scan.load(events())) {
+    index.emplace(std::move(*opened));
+    scan.emplace(*index, root);
+    if (!scan->load(events())) {
         return false;
     }
     // What is listed can be searched already; damage that shows only here is found before anything is added.
-    tell([cache, problem](ShopWatcher& to) { emit to.indexReady(cache, problem); });
-    if (!index->verify()) {
-        return false;
-    }
-    std::stop_token token;
-    while (nextScan(token)) {
-        QElapsedTimer timer;
-        timer.start();
-        const auto report = scan.run(token, events());
-        if (!report) {
-            const std::lock_guard lock(mutex);
-            isWanted = true;
-            return isEnding;
-        }
-        tell([report = *report, took = timer.elapsed()](ShopWatcher& to) { to.take(report, took); });
-    }
-    return true;
+    const QString problem =
+        own ? filled(tr("What is read cannot be kept in %1: at the next start every record is read again."),
+                     QString::fromStdString(cacheFolder))
+            : QString();
+    back.tell([place, problem](ShopWatcher& to) { emit to.indexReady(place, problem); });
+    return index->verify().has_value();
 }
 
-void ShopWatcher::Shared::run() {
-    // An index that fails twice in its place is kept for this window alone.
-    const QTemporaryDir own;
-    const QString notKept = tr("What is read cannot be kept in %1: at the next start every record is read again.")
-                                .arg(QString::fromStdString(cacheFolder));
-    for (const auto& [cache, problem] : {std::pair(cacheFolder, QString()), std::pair(cacheFolder, QString()),
-                                         std::pair(own.path().toStdString(), notKept)}) {
-        if (serve(cache, problem)) {
-            break;
-        }
-        {
-            const std::lock_guard lock(mutex);
-            if (isEnding) {
-                break;
-            }
-        }
-        ShopIndex::discard(cache, root);
-        tell([](ShopWatcher& to) { emit to.beganAnew(); });
+/// Scans once; false when the index failed.
+bool ShopWatcher::Reader::look(const std::stop_token& stop) {
+    if (!scan && !begin()) {
+        return false;
     }
-    const std::lock_guard lock(mutex);
-    isEnded = true;
-    changed.notify_all();
+    QElapsedTimer timer;
+    timer.start();
+    const auto report = scan->run(stop, events());
+    if (report) {
+        back.tell([report = *report, took = timer.elapsed()](ShopWatcher& to) { to.take(report, took); });
+    }
+    return report.has_value() || stop.stop_requested();
+}
+
+/// Scans, with an index that is made anew where the one before failed.
+void ShopWatcher::Reader::read(const std::stop_token& stop) {
+    constexpr int attempts = 3;
+    while (failures < attempts && !look(stop)) {
+        scan.reset();
+        index.reset();
+        ShopIndex::discard(cache(), root);
+        ++failures;
+        back.tell([](ShopWatcher& to) { emit to.beganAnew(); });
+    }
 }
 
 ShopWatcher::ShopWatcher(std::string cacheFolder, std::string root, QObject* parent)
-    : QObject(parent), m_shared(std::make_shared<Shared>()), m_root(std::move(root)) {
-    m_shared->target = this;
-    m_shared->cacheFolder = std::move(cacheFolder);
-    m_shared->root = m_root;
+    : QObject(parent), m_root(std::move(root)), m_reader(*this, patience, std::move(cacheFolder), m_root) {
     m_soon.setSingleShot(true);
     m_soon.setInterval(afterChange);
     m_turn.setSingleShot(true);
     connect(&m_soon, &QTimer::timeout, this, &ShopWatcher::refresh);
     connect(&m_turn, &QTimer::timeout, this, &ShopWatcher::refresh);
     connect(&m_files, &QFileSystemWatcher::directoryChanged, &m_soon, qOverload<>(&QTimer::start));
-    // Not joined: a thread that waits for a share that hangs would hold the window with it.
-    std::thread([shared = m_shared] { shared->run(); }).detach();
+    refresh();
 }
 
-ShopWatcher::~ShopWatcher() {
-    std::unique_lock lock(m_shared->mutex);
-    m_shared->target = nullptr;
-    m_shared->isEnding = true;
-    m_shared->stop.request_stop();
-    m_shared->changed.notify_all();
-    m_shared->changed.wait_for(lock, patience, [this] { return m_shared->isEnded; });
-}
+ShopWatcher::~ShopWatcher() = default;
 
 void ShopWatcher::refresh() {
-    const std::lock_guard lock(m_shared->mutex);
-    m_shared->isWanted = true;
-    m_shared->changed.notify_all();
+    m_reader.post(QStringLiteral("look"), [](Reader& reader, const std::stop_token& stop) { reader.read(stop); });
 }
 
 void ShopWatcher::stop() {
-    const std::lock_guard lock(m_shared->mutex);
-    m_shared->stop.request_stop();
+    m_reader.stop();
 }
 
 void ShopWatcher::take(const ScanReport& report, qint64 milliseconds) {

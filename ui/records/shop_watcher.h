@@ -4,6 +4,7 @@
 #include <QObject>
 #include <QTimer>
 #include <memory>
+#include <session/apart.h>
 #include <shop/shop_scan.h>
 
 namespace caprail {
@@ -37,9 +38,9 @@ signals:
 private:
     void take(const ScanReport& report, qint64 milliseconds);
 
-    struct Shared; ///< with the thread; it may outlive this object by as long as a share hangs
-    std::shared_ptr<Shared> m_shared;
+    struct Reader; ///< of the folder, in its thread
     std::string m_root;
+    Apart<Reader, ShopWatcher> m_reader;
     QFileSystemWatcher m_files;
     QTimer m_soon; ///< several changes at a time make one scan
     QTimer m_turn; ///< for what the system tells nothing about

@@ -70,17 +70,11 @@ ShopWindow::ShopWindow(QWidget* parent)
 
     connect(m_tools, &ShopTools::searched, this, &ShopWindow::search);
     connect(m_tools, &ShopTools::filtered, this, &ShopWindow::filter);
-    connect(m_tools, &ShopTools::grouped, this,
-            [this](int index) { m_model->setGrouping(static_cast<ShopGrouping>(index)); });
+    connect(m_tools, &ShopTools::grouped, this, [this] { m_model->setGrouping(m_tools->grouping()); });
     connect(m_tools, &ShopTools::chooseClicked, this, &ShopWindow::chooseFolder);
     connect(m_table, &ShopTable::opened, this, &ShopWindow::open);
     connect(m_model, &ShopModel::listChanged, this, &ShopWindow::showCounts);
-    connect(m_tools->search(), &QLineEdit::returnPressed, this, [this] {
-        m_table->setFocus();
-        if (!m_table->currentIndex().isValid() && m_model->rowCount() > 0) {
-            m_table->selectRow(m_model->at(m_model->index(0, 0)) == nullptr ? 1 : 0);
-        }
-    });
+    connect(m_tools->search(), &QLineEdit::returnPressed, m_table, &ShopTable::takeKeyboard);
     showCounts();
     m_tools->search()->setFocus();
 }
@@ -124,6 +118,7 @@ void ShopWindow::showFolder(const QString& folder) {
     m_index.reset();
     m_waiting.clear();
     m_unreachableSince.reset();
+    m_isEmpty = false;
     m_model->clear();
     m_model->setReachable(true);
     m_folder = folder;
@@ -268,6 +263,7 @@ void ShopWindow::takeReport(const ScanReport& report) {
     if (!m_indexProblem.isEmpty()) {
         sentences << m_indexProblem;
     }
+    m_isEmpty = report.isWhole && report.rootProblem.empty() && report.files == 0;
     m_model->setReachable(!m_unreachableSince.has_value());
     tell(sentences.join(QLatin1Char(' ')));
     showCounts();
@@ -297,6 +293,9 @@ void ShopWindow::showCounts() {
         words += QStringLiteral("; ") + tr("no record that can be read: %1").arg(unreadable);
     }
     m_counts->setText(words);
+    m_table->setEmptyText(total > 0   ? noneMatches()
+                          : m_isEmpty ? tr("No build record lies in this folder, or in the folders in it.")
+                                      : QString());
 }
 
 void ShopWindow::tell(const QString& sentence) {
@@ -325,7 +324,7 @@ void ShopWindow::showAcross() {
     if (!m_index) {
         return;
     }
-    auto* window = new AcrossWindow(m_index->connection().place(), m_units, {QDateTime::currentMSecsSinceEpoch()});
+    auto* window = new AcrossWindow(m_index->connection().place(), m_units(), {QDateTime::currentMSecsSinceEpoch()});
     window->show();
 }
 

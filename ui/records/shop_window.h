@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QMainWindow>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <records/shop_model.h>
-#include <text/label.h>
 #include <shop/shop_index.h>
+#include <text/label.h>
 
 class QProgressBar;
 class QPushButton;
@@ -32,8 +33,8 @@ public:
     [[nodiscard]] ShopModel& model() { return *m_model; }
     /// The folder that was shown last, from the user's configuration; empty: none yet.
     static QString lastFolder();
-    /// For the windows that compare many records.
-    void setUnits(const Units& units) { m_units = units; }
+    /// For the windows that compare many records: asked when one is opened.
+    void setUnits(std::function<Units()> units) { m_units = std::move(units); }
     /// Where the indexes are kept.
     static std::string cacheFolder();
 
@@ -65,7 +66,7 @@ private:
     void showAcross();
 
     QString m_folder;
-    Units m_units;
+    std::function<Units()> m_units = [] { return Units(); };
     ShopModel* m_model;
     ShopTable* m_table;
     ShopTools* m_tools;
@@ -76,6 +77,7 @@ private:
     std::optional<ShopIndex> m_index; ///< for searches
     QString m_indexProblem;           ///< why what is read is not kept
     std::vector<ShopRow> m_waiting;   ///< read, not shown yet
+    bool m_isEmpty = false;           ///< the whole folder was read, and holds no record
     std::optional<qint64> m_unreachableSince;
 };
 

@@ -2,9 +2,9 @@
 #include <session/location_probe.h>
 
 #include <QTimer>
-#include <mutex>
+#include <session/apart.h>
 #include <store/file/writer_lock.h>
-#include <thread>
+#include <utility>
 
 namespace caprail {
 
@@ -22,10 +22,14 @@ LocationSeen lookAt(const RecordLocation& location, bool isForWriting) {
 
 } // namespace
 
-/// Shared with the looking thread, which may outlive the probe by as long as a disk hangs.
+/// A look that is under way, on a thread of its own; one that hangs is left behind with it.
 struct LocationProbe::Answer {
-    std::mutex mutex;
-    LocationProbe* awaiting; ///< null when nobody waits for it any more
+    struct Eyes {
+        WayBack<LocationProbe> back;
+        explicit Eyes(WayBack<LocationProbe> way) : back(std::move(way)) {}
+    };
+    Apart<Eyes, LocationProbe> eyes;
+    explicit Answer(LocationProbe& to) : eyes(to, std::chrono::milliseconds(0)) {}
 };
 
 LocationProbe::LocationProbe(QObject* parent) : QObject(parent), m_look(lookAt), m_patience(new QTimer(this)) {
@@ -37,47 +41,28 @@ LocationProbe::LocationProbe(QObject* parent) : QObject(parent), m_look(lookAt),
     });
 }
 
-LocationProbe::~LocationProbe() {
-    abandon();
-}
+LocationProbe::~LocationProbe() = default;
 
 bool LocationProbe::look(const RecordLocation& location, bool isForWriting) {
     if (m_awaited) {
         return false;
     }
-    m_awaited = std::make_shared<Answer>();
-    m_awaited->awaiting = this;
+    m_awaited = std::make_shared<Answer>(*this);
     m_patience->start();
-    std::thread([answer = m_awaited, look = m_look, location, isForWriting] {
-        const LocationSeen what = look(location, isForWriting);
-        const std::lock_guard lock(answer->mutex);
-        if (answer->awaiting != nullptr) {
-            // The context object drops it when it goes meanwhile; the answer itself tells an abandoned look.
-            QMetaObject::invokeMethod(
-                answer->awaiting,
-                [probe = answer->awaiting, answer, what] {
-                    if (probe->m_awaited == answer) {
-                        probe->take(what);
-                    }
-                },
-                Qt::QueuedConnection);
-        }
-    }).detach();
+    m_awaited->eyes.post(
+        QStringLiteral("look"),
+        [look = m_look, location, isForWriting](const Answer::Eyes& eyes, const std::stop_token&) {
+            eyes.back.tell([what = look(location, isForWriting)](LocationProbe& to) { to.take(what); });
+        });
     return true;
 }
 
 void LocationProbe::take(const LocationSeen& what) {
-    m_awaited.reset();
-    m_patience->stop();
-    m_isSilent = false;
+    abandon();
     emit seen(what);
 }
 
 void LocationProbe::abandon() {
-    if (m_awaited) {
-        const std::lock_guard lock(m_awaited->mutex);
-        m_awaited->awaiting = nullptr;
-    }
     m_awaited.reset();
     m_patience->stop();
     m_isSilent = false;

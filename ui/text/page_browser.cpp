@@ -93,10 +93,13 @@ bool PageBrowser::open(const QString& page, const QString& heading) {
 }
 
 int PageBrowser::countOf(const QString& page, const QStringList& words) const {
+    if (words.isEmpty()) {
+        return 0; // no page is read for it: the manual opens with an empty search
+    }
     const QString& text = plainText(page);
     const bool hasAll =
         std::ranges::all_of(words, [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
-    return words.isEmpty() || !hasAll ? 0 : static_cast<int>(text.count(anyOf(words)));
+    return hasAll ? static_cast<int>(text.count(anyOf(words))) : 0;
 }
 
 /// What Markdown says nothing of: cautions, which stand as quotations, on a ground of their own, and room in tables.

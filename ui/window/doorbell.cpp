@@ -37,7 +37,7 @@ QString socketOf(const QString& record) {
 
 bool raiseOwnWindowOf(const QString& record) {
     const QString path = QFileInfo(record).canonicalFilePath();
-    for (const auto& window : openMainWindows()) {
+    for (const auto& window : openWindows<MainWindow>()) {
         if (window->session() != nullptr && !path.isEmpty() &&
             QFileInfo(window->session()->path()).canonicalFilePath() == path) {
             bringToFront(*window);

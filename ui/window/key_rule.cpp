@@ -8,8 +8,9 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPlainTextEdit>
-#include <array>
+#include <QPushButton>
 #include <algorithm>
+#include <array>
 
 namespace caprail {
 
@@ -42,6 +43,14 @@ bool isEnter(const QKeyEvent& key) {
     return key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter;
 }
 
+/// In a dialog Qt presses those that may be its default; from any other, Enter would go to the default one, which the
+/// keyboard is not on. A check box there leaves Enter to the dialog.
+bool isPressedByEnter(const QAbstractButton& button) {
+    const auto* push = qobject_cast<const QPushButton*>(&button);
+    const bool isInDialog = qobject_cast<const QDialog*>(button.window()) != nullptr;
+    return button.isEnabled() && (!isInDialog || (push != nullptr && !push->autoDefault()));
+}
+
 } // namespace
 
 void KeyRule::install() {
@@ -70,7 +79,7 @@ bool KeyRule::eventFilter(QObject* watched, QEvent* event) {
         return true;
     }
     if (auto* button = qobject_cast<QAbstractButton*>(watched);
-        button != nullptr && isEnter(key) && button->isEnabled() && qobject_cast<QDialog*>(button->window()) == nullptr) {
+        button != nullptr && isEnter(key) && isPressedByEnter(*button)) {
         button->click();
         return true;
     }

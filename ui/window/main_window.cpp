@@ -221,7 +221,7 @@ void MainWindow::nameRecord() {
     setWindowTitle(literalTitle(QFileInfo(m_session->path()).completeBaseName()) + QStringLiteral(" — Caprail"));
     setWindowFilePath(m_session->path());
     m_doorbell->hangAt(m_session->path());
-    if (!m_tourFolder) {
+    if (!isTour()) {
         noteRecentFile(m_session->path(), whoseEngine(*m_session));
         constexpr int meanwhile = 1500; // milliseconds: the desktop's list may be long, and the record is to be seen first
         QTimer::singleShot(meanwhile, this, [path = m_session->path()] {
@@ -408,7 +408,7 @@ void MainWindow::find() {
 }
 
 void MainWindow::editPreferences() {
-    PreferencesDialog dialog(m_preferences, this);
+    PreferencesDialog dialog(Preferences::load(), this); // another window may have changed them
     if (dialog.exec() != QDialog::Accepted) {
         return;
     }
@@ -431,7 +431,9 @@ void MainWindow::switchUnits() {
     const bool toMetric = m_preferences.units.length == LengthUnit::inch;
     m_preferences.units.length = toMetric ? LengthUnit::millimetre : LengthUnit::inch;
     m_preferences.units.torque = toMetric ? TorqueUnit::newtonMetre : TorqueUnit::poundFoot;
-    m_preferences.save();
+    Preferences kept = Preferences::load(); // nothing else of what another window changed is undone
+    kept.units = m_preferences.units;
+    kept.save();
     if (m_session) {
         m_session->setUnits(m_preferences.units);
     }

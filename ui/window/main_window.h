@@ -39,6 +39,8 @@ public:
     void take(std::unique_ptr<RecordSession> session);
     [[nodiscard]] RecordSession* session() const { return m_session.get(); }
     [[nodiscard]] const Preferences& preferences() const { return m_preferences; }
+    /// Whether its record is the practice build of the tour, which goes with the window.
+    [[nodiscard]] bool isTour() const { return m_tourFolder != nullptr; }
     void showDestination(const Destination& destination);
     /// A station's panel, built when it is first asked for; null while no record is open.
     [[nodiscard]] StationPanel* panel(Station station);

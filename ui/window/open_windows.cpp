@@ -1,27 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/open_windows.h>
 
-#include <QApplication>
 #include <window/doorbell.h>
 
 namespace caprail {
-
-std::vector<QPointer<MainWindow>> openMainWindows() {
-    std::vector<QPointer<MainWindow>> windows;
-    for (QWidget* widget : QApplication::topLevelWidgets()) {
-        if (auto* window = qobject_cast<MainWindow*>(widget); window != nullptr && window->isVisible()) {
-            windows.emplace_back(window);
-        }
-    }
-    return windows;
-}
 
 void openInWindow(const QString& record) {
     if (raiseWindowOf(record)) {
         return;
     }
     MainWindow* empty = nullptr;
-    for (const auto& window : openMainWindows()) {
+    for (const auto& window : openWindows<MainWindow>()) {
         empty = window->session() == nullptr ? window.data() : empty;
     }
     auto* window = empty == nullptr ? new MainWindow : empty;

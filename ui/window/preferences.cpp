@@ -124,7 +124,6 @@ Preferences Preferences::load() {
     p.confirmation = confirmation == "spoken"  ? ConfirmationChoice::spoken
                      : confirmation == "sound" ? ConfirmationChoice::sound
                                                : ConfirmationChoice::silent;
-    p.publishing = PublishSettings::load();
     return p;
 }
 
@@ -149,7 +148,6 @@ void Preferences::save() const {
                                       : confirmation == ConfirmationChoice::sound ? "sound"
                                                                                   : "silent");
     advice.save();
-    (void)publishing.save(); // the dialog has said why, where it is not kept
 }
 
 void applyLook(LookChoice look) {

@@ -5,7 +5,6 @@
 #include <QString>
 #include <QStringList>
 #include <QVariant>
-#include <publishing/publish_settings.h>
 #include <session/girdle_advice.h>
 #include <units/format.h>
 #include <window/confirmation.h>
@@ -28,7 +27,6 @@ struct Preferences {
     QPageSize::PageSizeId paper = QPageSize::A4;
     GirdleAdvice advice;
     ConfirmationChoice confirmation = ConfirmationChoice::silent;
-    PublishSettings publishing;
 
     /// What was kept; what never was is as the desktop has it: its language, decimal mark, units and paper.
     static Preferences load();

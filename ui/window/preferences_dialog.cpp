@@ -10,7 +10,6 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <algorithm>
-#include <catalogue/place.h>
 #include <publishing/publish_dialog.h>
 #include <session/filled.h>
 #include <session/language.h>
@@ -40,7 +39,7 @@ template <class Value> Value chosen(const QComboBox* box) {
 } // namespace
 
 PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
-    : QDialog(parent),
+    : QDialog(parent), m_publishing(PublishSettings::load()),
       m_length(choice<LengthUnit>({{tr("inch"), LengthUnit::inch}, {tr("millimetre"), LengthUnit::millimetre}},
                                   p.units.length)),
       m_torque(choice<TorqueUnit>({{QStringLiteral("lbf·ft"), TorqueUnit::poundFoot},
@@ -53,16 +52,15 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
                                  {tr("dark"), LookChoice::dark},
                                  {tr("high contrast"), LookChoice::contrast}},
                                 p.look)),
-      m_textSize(new QComboBox),
-      m_language(new QComboBox),
+      m_textSize(new QComboBox), m_language(new QComboBox),
       m_confirmation(choice<ConfirmationChoice>({{tr("on the screen only"), ConfirmationChoice::silent},
                                                  {tr("with the bell, twice for a refusal"), ConfirmationChoice::sound},
                                                  {tr("spoken"), ConfirmationChoice::spoken}},
                                                 p.confirmation)),
       m_paper(choice<QPageSize::PageSizeId>(
           {{QStringLiteral("A4"), QPageSize::A4}, {QStringLiteral("Letter"), QPageSize::Letter}}, p.paper)),
-      m_schedule(scheduleChoice(p.publishing.schedule)), m_shop(new QLineEdit(p.shopName)),
-      m_logo(new QLineEdit(p.logoPath)), m_database(new QLineEdit(p.publishing.service)), m_smallFrom(new QSpinBox),
+      m_schedule(scheduleChoice(m_publishing.schedule)), m_shop(new QLineEdit(p.shopName)),
+      m_logo(new QLineEdit(p.logoPath)), m_database(new QLineEdit(m_publishing.service)), m_smallFrom(new QSpinBox),
       m_smallTo(new QSpinBox), m_bigNear(new QSpinBox) {
     setWindowTitle(tr("Preferences"));
     auto* browse = new QPushButton(tr("Choose…"));
@@ -128,10 +126,10 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
 }
 
 void PreferencesDialog::accept() {
-    const QString service = m_database->text().trimmed();
-    if (!service.isEmpty()) {
-        if (const auto place = parseService(service.toStdString()); !place) {
-            warn(this, tr("Preferences"), QString::fromStdString(place.error().sentence));
+    const PublishSettings wished{m_database->text().trimmed(), chosen<PublishSchedule>(m_schedule)};
+    if (wished != m_publishing) { // else what another window changed meanwhile would be undone
+        if (const auto kept = wished.save(); !kept) {
+            warn(this, tr("Preferences"), QString::fromStdString(kept.error().sentence));
             m_database->setFocus();
             return;
         }
@@ -149,7 +147,6 @@ Preferences PreferencesDialog::preferences() const {
     p.shopName = m_shop->text().trimmed();
     p.logoPath = m_logo->text().trimmed();
     p.confirmation = chosen<ConfirmationChoice>(m_confirmation);
-    p.publishing = {m_database->text().trimmed(), chosen<PublishSchedule>(m_schedule)};
     p.advice = {m_smallFrom->value(), std::max(m_smallFrom->value(), m_smallTo->value()), m_bigNear->value()};
     return p;
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/publish_wiring.h>
 
-#include <QDir>
 #include <QStatusBar>
 #include <publishing/publish_dialog.h>
 #include <publishing/publish_foot.h>
@@ -13,8 +12,9 @@ namespace caprail {
 
 namespace {
 
+/// The record that may be published from this window; empty: there is none.
 QString recordOf(const MainWindow& window) {
-    return window.session() == nullptr ? QString() : window.session()->path();
+    return window.session() == nullptr || window.isTour() ? QString() : window.session()->path();
 }
 
 } // namespace
@@ -38,9 +38,9 @@ void publishChangesOf(MainWindow& window) {
     QObject::connect(&window, &MainWindow::recordChanged, &window, [&window] {
         RecordSession* session = window.session();
         if (session != nullptr) {
-            QObject::connect(session, &RecordSession::stored, &window, [session] {
-                if (!session->path().startsWith(QDir::tempPath() + QLatin1Char('/'))) {
-                    Publisher::instance().noteChanged(session->path());
+            QObject::connect(session, &RecordSession::stored, &window, [&window] {
+                if (const QString record = recordOf(window); !record.isEmpty()) {
+                    Publisher::instance().noteChanged(record);
                 }
             });
         }

@@ -6,7 +6,6 @@
 #include <QSessionManager>
 #include <QSocketNotifier>
 #include <QTimer>
-#include <algorithm>
 #include <csignal>
 #include <future>
 #include <sys/socket.h>
@@ -81,7 +80,7 @@ bool dress() {
 } // namespace
 
 bool mayEnd(bool canAsk) {
-    for (const auto& window : openMainWindows()) {
+    for (const auto& window : openWindows<MainWindow>()) {
         if (!window.isNull() && !(canAsk ? window->mayClose() : window->isAllStored())) {
             return false;
         }
@@ -90,7 +89,7 @@ bool mayEnd(bool canAsk) {
 }
 
 void endUnasked() {
-    for (const auto& window : openMainWindows()) {
+    for (const auto& window : openWindows<MainWindow>()) {
         if (!window.isNull()) {
             window->closeUnasked();
         }
@@ -100,7 +99,7 @@ void endUnasked() {
 }
 
 void showStartPage() {
-    for (const auto& window : openMainWindows()) {
+    for (const auto& window : openWindows<MainWindow>()) {
         if (window->session() == nullptr) {
             bringToFront(*window);
             return;
@@ -131,8 +130,7 @@ std::optional<int> runBusService() {
     }
     constexpr int patience = 10'000; // milliseconds: the bus sends the call for which it started the program at once
     QTimer::singleShot(patience, qApp, [] {
-        const auto windows = QApplication::topLevelWidgets();
-        if (std::ranges::none_of(windows, &QWidget::isVisible)) {
+        if (openWindows<QWidget>().empty()) {
             QCoreApplication::exit(0);
         }
     });

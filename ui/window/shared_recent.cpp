@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QLockFile>
 #include <QStandardPaths>
 #include <QUrl>
 #include <memory>
@@ -17,6 +18,12 @@ namespace caprail {
 void noteInSharedRecent(const QString& path) {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
     const QByteArray list = QFile::encodeName(folder + QStringLiteral("/recently-used.xbel"));
+    // Two that read it at a time would each write it without the other's record: windows of this program, and programs.
+    constexpr int patience = 2000; // milliseconds
+    QLockFile lock(folder + QStringLiteral("/.recently-used.caprail-lock"));
+    if (!QDir().mkpath(folder) || !lock.tryLock(patience)) {
+        return;
+    }
     const QByteArray url = QUrl::fromLocalFile(QFileInfo(path).absoluteFilePath()).toEncoded();
     const std::unique_ptr<GBookmarkFile, decltype(&g_bookmark_file_free)> bookmarks(g_bookmark_file_new(),
                                                                                     &g_bookmark_file_free);
@@ -26,9 +33,7 @@ void noteInSharedRecent(const QString& path) {
     }
     g_bookmark_file_set_mime_type(bookmarks.get(), url.constData(), "application/x-caprail");
     g_bookmark_file_add_application(bookmarks.get(), url.constData(), "Caprail", "caprail %u");
-    if (QDir().mkpath(folder)) {
-        g_bookmark_file_to_file(bookmarks.get(), list.constData(), nullptr);
-    }
+    g_bookmark_file_to_file(bookmarks.get(), list.constData(), nullptr);
 }
 
 } // namespace caprail

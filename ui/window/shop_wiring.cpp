@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/shop_wiring.h>
 
-#include <QApplication>
 #include <QMenuBar>
 #include <publishing/publish_dialog.h>
 #include <records/database_window.h>
@@ -17,9 +16,8 @@ namespace {
 
 /// The window of this kind that shows a place already, in front; null: none does.
 template <class Window> Window* raised(const QString& place, QString (Window::*shown)() const) {
-    for (QWidget* widget : QApplication::topLevelWidgets()) {
-        auto* window = qobject_cast<Window*>(widget);
-        if (window != nullptr && window->isVisible() && (place.isEmpty() || (window->*shown)() == place)) {
+    for (const auto& window : openWindows<Window>()) {
+        if (place.isEmpty() || (window->*shown)() == place) {
             bringToFront(*window);
             return window;
         }
@@ -43,7 +41,7 @@ DatabaseWindow* showShopDatabase(const QString& name) {
         return window;
     }
     window = new DatabaseWindow;
-    window->setUnits(Preferences::load().units);
+    window->setUnits([] { return Preferences::load().units; });
     addHelp(*window);
     QObject::connect(window, &DatabaseWindow::openRequested, window, &openInWindow);
     QObject::connect(window, &DatabaseWindow::folderRequested, window, [] { showShop(); });
@@ -64,7 +62,7 @@ ShopWindow* showShop(const QString& folder) {
         return window;
     }
     window = new ShopWindow;
-    window->setUnits(Preferences::load().units);
+    window->setUnits([] { return Preferences::load().units; });
     addHelp(*window);
     QObject::connect(window, &ShopWindow::openRequested, window, &openInWindow);
     QObject::connect(window, &ShopWindow::databaseRequested, window, [] { showShopDatabase(); });

@@ -16,7 +16,9 @@
 #include <publishing/publish_foot.h>
 #include <publishing/publisher.h>
 #include <session/now.h>
+#include <window/main_window.h>
 #include <window/preferences.h>
+#include <window/publish_wiring.h>
 
 using namespace caprail;
 using testing::HasSubstr;
@@ -133,6 +135,133 @@ TEST_F(PublishingByTheWindow, stopped_lets_go_of_what_was_asked_for) {
     publisher.stop();
     EXPECT_TRUE(queue().waiting().empty());
     EXPECT_EQ(publisher.sentence(), QString());
+}
+
+TEST_F(PublishingByTheWindow, stopped_begins_again_only_at_the_next_time_of_its_schedule) {
+    std::int64_t published = 0;
+    for (const auto& [schedule, file] : {std::pair(PublishSchedule::eachChange, "shop/vale.caprail"),
+                                         std::pair(PublishSchedule::hourly, "shop/quell.caprail")}) {
+        const std::string path = folder / file;
+        std::filesystem::remove(folder / "later");
+        useService(laterService(), schedule);
+        Publisher publisher(queue());
+        publisher.setPatience(50);
+        constexpr int twoHours = 7'200'000; // milliseconds
+        ASSERT_TRUE(queue().addChanged(path, {now().milliseconds - twoHours}));
+        publisher.lookAround();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !publisher.state().away.isEmpty(); }, 20'000));
+        publisher.stop();
+        ASSERT_EQ(queue().waiting().size(), 1U) << "it is not forgotten";
+        serverComesBack();
+        for (int i = 0; i < 6; ++i) {
+            QTest::qWait(50);
+            publisher.lookAround(); // by its own clock, and by other windows
+            EXPECT_FALSE(publisher.state().isRunning);
+        }
+        ASSERT_EQ(records(), published);
+        EXPECT_EQ(publisher.sentence(), QString());
+        if (schedule == PublishSchedule::eachChange) {
+            ASSERT_TRUE(queue().addChanged(path, {now().milliseconds - 11'000})); // the pause after a change is over
+        } else {
+            EXPECT_GT(queue().waiting().front().since.milliseconds, now().milliseconds - 60'000) << "an hour from now";
+            queue().settle(queue().waiting().front());
+            ASSERT_TRUE(queue().addChanged(path, {now().milliseconds - twoHours}));
+        }
+        publisher.lookAround();
+        EXPECT_TRUE(publisher.state().isRunning);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !publisher.state().isRunning; }, 20'000));
+        EXPECT_TRUE(queue().waiting().empty());
+        EXPECT_EQ(records(), ++published);
+    }
+}
+
+TEST_F(PublishingByTheWindow, says_of_the_last_run_alone_what_was_refused) {
+    useService(service("bench_1"), PublishSchedule::hourly);
+    Publisher publisher(queue());
+    std::ofstream(folder / "shop/other.caprail") << "no record";
+    constexpr int anHour = 3'700'000; // milliseconds
+    ASSERT_TRUE(queue().addChanged(folder / "shop/other.caprail", {now().milliseconds - anHour}));
+    publisher.lookAround();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !publisher.state().isRunning; }, 20'000));
+    EXPECT_EQ(publisher.state().refused.size(), 1);
+    ASSERT_TRUE(queue().addChanged(folder / "shop/vale.caprail", {now().milliseconds - anHour}));
+    publisher.lookAround();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !publisher.state().isRunning; }, 20'000));
+    EXPECT_EQ(publisher.state().refused, QStringList());
+    EXPECT_EQ(publisher.sentence(), QString());
+}
+
+TEST_F(PublishingByTheWindow, tries_again_to_note_a_change_that_the_disk_did_not_take) {
+    useService(service("bench_1"), PublishSchedule::hourly);
+    std::ofstream(folder / "full") << "no folder";
+    const PublishQueue held(folder / "full/queue");
+    Publisher publisher(held);
+    publisher.noteChanged(QString::fromStdString(folder / "shop/vale.caprail"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !publisher.state().notNoted.isEmpty(); }, 10'000));
+    EXPECT_EQ(publisher.sentence(), QStringLiteral("A change could not be noted to be published; it is tried again"));
+    std::filesystem::remove(folder / "full");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return held.waiting().size() == 1; }, 20'000));
+    EXPECT_EQ(publisher.state().notNoted, QString());
+    EXPECT_EQ(publisher.sentence(), QString());
+}
+
+TEST(PublishSettings, that_the_disk_does_not_take_are_not_lost_without_a_word) {
+    const QTemporaryDir settings;
+    useSettingsIn(QStringLiteral("/dev/null"));
+    const PublishSettings wished{QStringLiteral("shop"), PublishSchedule::daily};
+    const auto kept = wished.save();
+    ASSERT_FALSE(kept);
+    EXPECT_THAT(kept.error().sentence, HasSubstr("could not be written to /dev/null"));
+    EXPECT_TRUE(PublishSettings::load() == wished) << "the program goes by them";
+    useSettingsIn(settings.path());
+    EXPECT_TRUE(wished.save());
+}
+
+TEST(PublishDialog, offers_what_the_window_shows_when_it_is_asked_for) {
+    const QTemporaryDir settings;
+    useSettingsIn(settings.path());
+    QWidget window;
+    showPublishDialog({}, QStringLiteral("/engines"), &window);
+    const auto* what = child<QComboBox>(window, "publishWhat");
+    EXPECT_EQ(what->currentText(), QStringLiteral("the records of /engines"));
+    showPublishDialog(QStringLiteral("/engines/vale.caprail"), QStringLiteral("/engines"), &window);
+    EXPECT_EQ(what->currentText(), QStringLiteral("this record, vale.caprail"));
+    EXPECT_EQ(what->count(), 2);
+    showPublishDialog(QStringLiteral("/engines/quell.caprail"), QStringLiteral("/other"), &window);
+    EXPECT_EQ(what->currentText(), QStringLiteral("this record, quell.caprail"));
+    EXPECT_EQ(what->itemText(1), QStringLiteral("the records of /other"));
+    EXPECT_EQ(window.findChildren<PublishDialog*>().size(), 1);
+}
+
+TEST(PublishDialog, keeps_the_database_that_was_typed_when_it_is_closed) {
+    const QTemporaryDir settings;
+    useSettingsIn(settings.path());
+    QWidget window;
+    showPublishDialog({}, {}, &window);
+    auto* dialog = child<PublishDialog>(window, "publishDialog");
+    auto* service = child<QLineEdit>(dialog, "publishService");
+    service->setText(QStringLiteral("no such name at all"));
+    dialog->close();
+    EXPECT_TRUE(dialog->isVisible());
+    EXPECT_THAT(child<QPlainTextEdit>(dialog, "publishTold")->toPlainText().toStdString(),
+                HasSubstr("names no database"));
+    service->setText(QStringLiteral("shop"));
+    dialog->close();
+    EXPECT_FALSE(dialog->isVisible());
+    EXPECT_EQ(PublishSettings::load().service, QStringLiteral("shop"));
+}
+
+TEST(PublishDialog, never_offers_the_practice_build_of_the_tour) {
+    const QTemporaryDir settings;
+    useSettingsIn(settings.path());
+    MainWindow window;
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    window.show();
+    window.startTour();
+    ASSERT_TRUE(window.isTour());
+    ASSERT_NE(window.session(), nullptr);
+    publishFrom(window);
+    EXPECT_EQ(child<QComboBox>(window, "publishWhat")->count(), 0);
 }
 
 TEST_F(PublishingByTheWindow, never_keeps_a_password) {

@@ -17,6 +17,7 @@
 #include <records/database_notice.h>
 #include <records/database_window.h>
 #include <records/shop_model.h>
+#include <records/shop_tools.h>
 #include <shop/shop_index.h>
 #include <sys/socket.h>
 #include <sys/un.h>
@@ -39,13 +40,15 @@ template <class Done> bool until(Done done, int milliseconds = 10'000) {
 /// An index with so many rows, as a place that a list can be read from.
 class AnIndex {
 public:
-    explicit AnIndex(int count) : m_index(*ShopIndex::open(m_folder / "cache", "/srv/engines")) {
+    explicit AnIndex(int count) : m_index(*ShopIndex::open(m_folder / "cache", "/srv/engines")) { add(0, count); }
+    /// Those of these numbers; `customer`: of one customer, else of nine by turns.
+    void add(int from, int to, const std::string& customer = {}) {
         EXPECT_TRUE(m_index.together([&]() -> Result<void> {
-            for (int i = 0; i < count; ++i) {
+            for (int i = from; i < to; ++i) {
                 ShopRow row;
                 row.file.path = std::to_string(i) + ".caprail";
                 row.reading = FileReading::assessed;
-                row.summary.customer = shoptest::customers[i % 9];
+                row.summary.customer = customer.empty() ? std::string(shoptest::customers[i % 9]) : customer;
                 row.summary.engine = "V8";
                 row.summary.serial = "KL-" + std::to_string(i);
                 row.summary.who = shoptest::workers[i % 3];
@@ -110,6 +113,68 @@ TEST(DatabaseList, is_searched_filtered_and_grouped_by_the_database) {
     EXPECT_EQ(model.index(28, 0).data(ShopModel::acrossRole).toString(), "Ines Roth  (28)");
     EXPECT_EQ(cellOf(model, 29, 0), "Ines Roth");
     EXPECT_EQ(cellOf(model, 85, 0), "Kofi Ames");
+}
+
+TEST(DatabaseList, counts_its_groups_anew_when_records_came_in_behind_its_back) {
+    AnIndex index(450);
+    DatabaseLink link(index.place());
+    DatabaseModel model(link);
+    model.setGrouping(ListingWish::Grouping::customer);
+    ASSERT_TRUE(until([&] { return model.total() == 450; }));
+    ASSERT_EQ(model.rowCount(), 459);
+    const QString head = model.index(0, 0).data(ShopModel::acrossRole).toString();
+    ASSERT_TRUE(head.endsWith("  (50)")) << head.toStdString();
+    const QString first = head.chopped(6);
+    index.add(450, 460, first.toStdString());
+    EXPECT_EQ(cellOf(model, 300, 0), "reading…"); // a page that is read only now
+    ASSERT_TRUE(until([&] { return model.rowCount() == 469; }));
+    EXPECT_EQ(model.index(0, 0).data(ShopModel::acrossRole).toString(), first + "  (60)");
+}
+
+TEST(DatabaseList, has_rested_when_an_answer_shows_a_box_that_stays) {
+    AnIndex index(1);
+    DatabaseLink link(index.place());
+    QSignalSpy rested(&link, &DatabaseLink::rested);
+    bool isTold = false;
+    link.ask(
+        "count", [](Connection& connection) { return ListingPages(connection).count({}); },
+        [&](const Result<std::int64_t>& count) {
+            EXPECT_EQ(count.value_or(0), 1);
+            EXPECT_FALSE(link.isAsking());
+            EXPECT_EQ(rested.count(), 1) << "else it would be said behind the box that the database is waited for";
+            isTold = true;
+        });
+    EXPECT_TRUE(link.isAsking());
+    ASSERT_TRUE(until([&] { return isTold; }));
+}
+
+TEST(DatabaseNotice, says_what_was_refused_until_the_same_is_answered) {
+    AnIndex index(1);
+    DatabaseLink link(index.place());
+    DatabaseNotice notice(link);
+    const auto* words = notice.findChild<QLabel*>();
+    notice.fail("list", "The list took too long.");
+    notice.answer("people");
+    EXPECT_FALSE(notice.isHidden()) << "the list is still not what is there";
+    notice.fail("count", "The database is lost.");
+    EXPECT_EQ(words->text(), "⚑ The database is lost.");
+    notice.answer("count");
+    EXPECT_EQ(words->text(), "⚑ The list took too long.");
+    notice.answer("list");
+    EXPECT_TRUE(notice.isHidden());
+}
+
+TEST(ListTools, filter_by_the_person_that_they_show) {
+    ShopTools tools("Folder…");
+    tools.setPeople({"Ada Quell", "Mira Solheim"});
+    auto* person = child<QComboBox>(tools, "person");
+    person->setCurrentText("Mira Solheim");
+    tools.setPeople({"Ada Quell"}); // she is in none of the records any more
+    EXPECT_EQ(person->currentText(), "Mira Solheim");
+    EXPECT_EQ(tools.filter().person, "Mira Solheim");
+    person->setCurrentIndex(0);
+    tools.setPeople({"Ada Quell"});
+    EXPECT_EQ(person->count(), 2) << "Anyone, and who is there";
 }
 
 /// Takes connections and never answers.
@@ -226,6 +291,53 @@ TEST_F(DatabaseShopOnAServer, is_listed_on_the_command_line_as_a_folder_is) {
         EXPECT_GT(there.size(), 100);
         EXPECT_EQ(there, called(in + how)) << how.join(' ').toStdString();
     }
+}
+
+TEST_F(DatabaseShopOnAServer, goes_by_what_its_tools_show_and_says_when_nothing_matches) {
+    DatabaseWindow window;
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    window.resize(1280, 800);
+    window.show();
+    const QString name = QString::fromStdString(service("reader_1"));
+    window.showDatabase(name);
+    ASSERT_TRUE(until([&] { return window.model()->total() == 24; }));
+    child<QComboBox>(window, "group")->setCurrentIndex(2);
+    ASSERT_TRUE(until([&] { return window.model()->rowCount() > 24; }));
+    const int lines = window.model()->rowCount();
+    for (const QString& again : {name, name + " application_name=other"}) {
+        window.showDatabase(again);
+        EXPECT_EQ(window.model()->wish().grouping, ListingWish::Grouping::state);
+        ASSERT_TRUE(until([&] { return window.model()->total() == 24; }));
+        EXPECT_EQ(window.model()->rowCount(), lines) << "in the groups that are chosen";
+    }
+    const auto* list = child<QTableView>(window, "records");
+    QTest::keyClick(child<QLineEdit>(window, "search"), Qt::Key_Return);
+    EXPECT_EQ(list->currentIndex().row(), 1) << "the first record, behind the head of its group";
+    child<QLineEdit>(window, "search")->setText("nobody of this name");
+    ASSERT_TRUE(until([&] { return window.model()->listed() == 0; }));
+    EXPECT_TRUE(until([&] { return list->accessibleDescription().startsWith("No record matches"); }));
+    picture(window, "shop-database-nothing");
+    child<QLineEdit>(window, "search")->clear();
+    EXPECT_TRUE(until([&] { return list->accessibleDescription().isEmpty(); }));
+}
+
+TEST_F(DatabaseShopOnAServer, compared_keeps_what_was_answered_and_says_what_was_not_until_it_is) {
+    AcrossWindow across(*parseService(service("reader_1")), {}, shoptest::morning);
+    across.setAttribute(Qt::WA_DeleteOnClose, false);
+    across.show();
+    auto* chart = across.findChild<AcrossChart*>();
+    ASSERT_TRUE(until([&] { return !chart->points().empty(); }));
+    const auto* notice = child<DatabaseNotice>(across, "databaseNotice");
+    auto* by = child<QComboBox>(across, "by");
+    takeConnections(false);
+    cutOff("reader_1");
+    by->setCurrentIndex(1);
+    ASSERT_TRUE(until([&] { return notice->isVisible(); }));
+    EXPECT_FALSE(chart->points().empty()) << "the spread was answered";
+    takeConnections(true);
+    by->setCurrentIndex(2);
+    EXPECT_TRUE(until([&] { return !notice->isVisible(); })) << "the question after it was answered";
+    EXPECT_FALSE(chart->points().empty());
 }
 
 TEST_F(DatabaseShopOnAServer, lists_searches_compares_and_fetches_and_keeps_the_list_when_the_server_is_lost) {

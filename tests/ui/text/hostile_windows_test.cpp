@@ -29,6 +29,7 @@
 #include <window/main_window.h>
 #include <window/menus.h>
 #include <window/new_record_dialog.h>
+#include <window/open_windows.h>
 #include <window/preferences_dialog.h>
 #include <window/record_output.h>
 #include <window/start_page.h>
@@ -230,17 +231,15 @@ TEST_P(HostileWindows, the_start_page_and_the_shop) {
             action->trigger();
         }
     }
-    for (QWidget* top : QApplication::topLevelWidgets()) {
-        if (auto* across = qobject_cast<AcrossWindow*>(top)) {
-            auto* of = across->findChild<QComboBox*>();
-            ASSERT_TRUE(QTest::qWaitFor([&] { return of->count() > 0; })); // the index is asked in the background
-            for (auto* box : across->findChildren<QComboBox*>()) {
-                box->setCurrentIndex(box->count() - 1);
-                QTest::qWait(50);
-            }
-            look(*across);
-            delete across;
+    for (const auto& across : openWindows<AcrossWindow>()) {
+        auto* of = across->findChild<QComboBox*>();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return of->count() > 0; })); // the index is asked in the background
+        for (auto* box : across->findChildren<QComboBox*>()) {
+            box->setCurrentIndex(box->count() - 1);
+            QTest::qWait(50);
         }
+        look(*across);
+        delete across.data();
     }
     noteRecentFile(QString::fromStdString(folder / (fileName.toStdString() + ".caprail")), QStringLiteral("<b>V8</b> &x · %1"));
     StartPage start;

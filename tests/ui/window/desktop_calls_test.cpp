@@ -35,7 +35,7 @@ protected:
         m_address = QString::fromUtf8(m_daemon.readLine()).trimmed();
     }
     void TearDown() override {
-        for (const auto& window : openMainWindows()) {
+        for (const auto& window : openWindows<MainWindow>()) {
             window->closeUnasked();
         }
         QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // before the folder goes
@@ -79,12 +79,12 @@ TEST_F(DesktopBus, opens_a_record_in_one_window_however_often_it_is_asked_for) {
     for (int n = 0; n < 2; ++n) {
         const QVariantMap platform{{QStringLiteral("activation-token"), QStringLiteral("token-%1").arg(n)}};
         EXPECT_EQ(call(QStringLiteral("Open"), {addressesOf(path), platform}).type(), QDBusMessage::ReplyMessage);
-        ASSERT_TRUE(QTest::qWaitFor([] { return openMainWindows().size() == 1; }, 20000)) << n;
+        ASSERT_TRUE(QTest::qWaitFor([] { return openWindows<MainWindow>().size() == 1; }, 20000)) << n;
         EXPECT_EQ(qgetenv("XDG_ACTIVATION_TOKEN"), QByteArray("token-") + QByteArray::number(n));
     }
     QTest::qWait(50);
-    ASSERT_EQ(openMainWindows().size(), 1U);
-    EXPECT_EQ(openMainWindows().front()->session()->path(), path);
+    ASSERT_EQ(openWindows<MainWindow>().size(), 1U);
+    EXPECT_EQ(openWindows<MainWindow>().front()->session()->path(), path);
 }
 
 TEST_F(DesktopBus, shows_one_start_page_and_the_questions_for_a_new_record) {
@@ -92,9 +92,9 @@ TEST_F(DesktopBus, shows_one_start_page_and_the_questions_for_a_new_record) {
     ASSERT_NE(DesktopCalls::answerOn(connection(QStringLiteral("program")), &program), nullptr);
     for (int n = 0; n < 2; ++n) {
         call(QStringLiteral("Activate"), {QVariantMap()});
-        ASSERT_TRUE(QTest::qWaitFor([] { return openMainWindows().size() == 1; }, 20000)) << n;
+        ASSERT_TRUE(QTest::qWaitFor([] { return openWindows<MainWindow>().size() == 1; }, 20000)) << n;
     }
-    EXPECT_EQ(openMainWindows().front()->session(), nullptr);
+    EXPECT_EQ(openWindows<MainWindow>().front()->session(), nullptr);
     int asked = 0;
     QTimer closer; // the questions have an event loop of their own
     QObject::connect(&closer, &QTimer::timeout, [&asked] {

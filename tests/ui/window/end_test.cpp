@@ -12,10 +12,12 @@
 #include <gtest/gtest.h>
 #include <memory>
 #include <stations/common/entry_field.h>
+#include <stations/common/station.h>
 #include <sys/socket.h>
 #include <sys/un.h>
+#include <thread>
 #include <unistd.h>
-#include <stations/common/station.h>
+#include <vector>
 #include <window/doorbell.h>
 #include <window/main_window.h>
 #include <window/run.h>
@@ -96,6 +98,30 @@ TEST_F(End, a_record_stands_in_the_list_that_the_desktop_s_programs_share) {
     noteInSharedRecent(m_record);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     EXPECT_EQ(file.readAll(), "another program's") << "what cannot be read is not written over";
+}
+
+TEST_F(End, records_that_are_noted_at_a_time_all_stand_in_the_shared_list) {
+    constexpr int count = 8, each = 6;
+    std::vector<std::thread> windows;
+    for (int i = 0; i < count; ++i) {
+        windows.emplace_back([i] {
+            for (int n = 0; n < each; ++n) {
+                noteInSharedRecent(QStringLiteral("/engines/%1-%2.caprail").arg(i).arg(n));
+            }
+        });
+    }
+    for (std::thread& window : windows) {
+        window.join();
+    }
+    QFile file(m_folder.filePath("data/recently-used.xbel"));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QByteArray text = file.readAll();
+    for (int i = 0; i < count; ++i) {
+        for (int n = 0; n < each; ++n) {
+            EXPECT_TRUE(text.contains("/engines/" + QByteArray::number(i) + '-' + QByteArray::number(n) + ".caprail"))
+                << i << " " << n;
+        }
+    }
 }
 
 TEST_F(End, a_second_window_of_a_record_leaves_the_bell_of_the_first_where_it_hangs) {

@@ -5,6 +5,7 @@
 #include "../pictures.h"
 
 #include <QApplication>
+#include <QDialog>
 #include <QFile>
 #include <QLineEdit>
 #include <QMenuBar>
@@ -208,6 +209,24 @@ TEST_F(Keys, enter_presses_the_button_that_has_the_focus) {
     EXPECT_EQ(pressed, 2);
     hold(&button, Qt::Key_Return, "\r");
     EXPECT_EQ(pressed, 2);
+}
+
+TEST_F(Keys, enter_presses_the_button_of_a_dialog_that_has_the_focus_and_not_the_default_one) {
+    const auto window = opened("mid-survey"); // the rule goes with a window
+    QDialog dialog;
+    QPushButton folder(&dialog), publish(&dialog);
+    folder.setAutoDefault(false);
+    publish.setDefault(true);
+    int chosen = 0, published = 0;
+    QObject::connect(&folder, &QPushButton::clicked, [&] { ++chosen; });
+    QObject::connect(&publish, &QPushButton::clicked, [&] { ++published; });
+    dialog.show();
+    QTest::keyClick(&folder, Qt::Key_Return);
+    EXPECT_EQ(chosen, 1);
+    EXPECT_EQ(published, 0);
+    QTest::keyClick(&publish, Qt::Key_Return);
+    EXPECT_EQ(chosen, 1);
+    EXPECT_EQ(published, 1);
 }
 
 TEST_F(Keys, of_a_menu_belong_to_one_action_each) {

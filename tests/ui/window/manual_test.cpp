@@ -53,6 +53,19 @@ protected:
     QTemporaryDir m_folder;
 };
 
+TEST_F(ManualTest, reads_no_page_for_an_empty_search) {
+    const auto write = [this](const char* text) {
+        QFile page(m_folder.filePath(QStringLiteral("page.md")));
+        ASSERT_TRUE(page.open(QIODevice::WriteOnly));
+        page.write(text);
+    };
+    write("# A page\n\nof before");
+    const PageBrowser pages({m_folder.path()});
+    EXPECT_EQ(pages.countOf(QStringLiteral("page.md"), {}), 0);
+    write("# A page\n\nof later and later"); // a page that was read is kept as it was
+    EXPECT_EQ(pages.countOf(QStringLiteral("page.md"), {QStringLiteral("later")}), 2);
+}
+
 /// Says German to the end of the process: ctest runs each test in one of its own.
 class GermanManual : public ManualTest {
 protected:

@@ -16,7 +16,9 @@
 #include <gtest/gtest.h>
 #include <session/look.h>
 #include <window/about.h>
+#include <window/main_window.h>
 #include <window/preferences.h>
+#include <window/preferences_dialog.h>
 
 using namespace caprail;
 
@@ -53,6 +55,27 @@ TEST(FirstStart, what_was_chosen_counts_more_than_the_desktop) {
     EXPECT_EQ(kept.paper, QPageSize::Letter);
     EXPECT_EQ(kept.look, LookChoice::contrast);
     EXPECT_EQ(kept.textSize, 150);
+}
+
+TEST(Preferences, leave_alone_what_another_window_or_dialog_has_changed_meanwhile) {
+    const QTemporaryDir folder;
+    useSettingsIn(folder.path());
+    MainWindow window;
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    PreferencesDialog dialog(Preferences::load());
+    const PublishSettings publishing{QStringLiteral("shop"), PublishSchedule::daily};
+    ASSERT_TRUE(publishing.save()); // in the publish dialog
+    Preferences other = Preferences::load();
+    other.shopName = QStringLiteral("Bench & Bore");
+    other.save(); // from another window
+    const LengthUnit before = other.units.length;
+    window.switchUnits();
+    EXPECT_TRUE(PublishSettings::load() == publishing);
+    EXPECT_EQ(Preferences::load().shopName, QStringLiteral("Bench & Bore"));
+    EXPECT_NE(Preferences::load().units.length, before);
+    dialog.accept();
+    dialog.preferences().save();
+    EXPECT_TRUE(PublishSettings::load() == publishing) << "nothing of publishing was changed in the dialog";
 }
 
 /// The least contrast of `look`'s inks against its paper.

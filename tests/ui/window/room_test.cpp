@@ -15,6 +15,7 @@
 #include <gtest/gtest.h>
 #include <session/language.h>
 #include <stations/common/caution_label.h>
+#include <stations/common/station.h>
 #include <window/bench_pad.h>
 #include <window/main_window.h>
 #include <window/panel_scroller.h>
@@ -58,6 +59,40 @@ TEST_F(Room, in_german_of_1280_by_800_no_view_scrolls_sideways_or_gives_its_head
         }
         picture(*window, QStringLiteral("room-german-") + QString::fromStdString(view));
     });
+}
+
+TEST_F(Room, of_1280_by_800_shows_every_caution_whole_from_the_start) {
+    const auto window = opened();
+    window->resize(1280, 800);
+    for (const auto& station : allWords<Station>()) {
+        window->showDestination({station.value, {}});
+        QApplication::processEvents();
+        for (const Label* label : window->panel(station.value)->findChildren<Label*>()) {
+            if (const auto* caution = dynamic_cast<const CautionLabel*>(label)) {
+                EXPECT_EQ(caution->text(), caution->accessibleDescription()) << station.word;
+            }
+        }
+    }
+}
+
+TEST_F(Room, of_a_window_that_was_narrow_for_a_while_shows_the_cautions_again) {
+    const auto window = opened();
+    window->resize(1280, 800);
+    for (const Station station : {Station::girdle, Station::fasteners}) {
+        window->showDestination({station, {}});
+        QApplication::processEvents();
+        const CautionLabel* caution = nullptr;
+        for (const Label* label : window->panel(station)->findChildren<Label*>()) {
+            caution = caution == nullptr ? dynamic_cast<const CautionLabel*>(label) : caution;
+        }
+        ASSERT_NE(caution, nullptr);
+        window->resize(960, 540);
+        QApplication::processEvents();
+        EXPECT_NE(caution->text(), caution->accessibleDescription()) << "the work comes first";
+        window->resize(1280, 800);
+        QApplication::processEvents();
+        EXPECT_EQ(caution->text(), caution->accessibleDescription());
+    }
 }
 
 TEST_F(Room, for_text_twice_as_large_no_two_parts_of_the_window_lie_over_each_other) {

@@ -8,6 +8,14 @@
 
 namespace caprail {
 
+namespace {
+
+QString foldedText() {
+    return QCoreApplication::translate("CautionLabel", "Cautions …");
+}
+
+} // namespace
+
 CautionLabel::CautionLabel(const std::vector<Caution>& cautions, QWidget* parent)
     : Label(parent), m_text(cautionText(cautions)) {
     setWordWrap(true);
@@ -22,25 +30,37 @@ void CautionLabel::setMostLines(int lines) {
 
 void CautionLabel::fold(bool isFolded) {
     m_isFolded = isFolded;
-    setText(isFolded && !m_text.isEmpty() ? QCoreApplication::translate("CautionLabel", "Cautions …") : m_text);
+    setText(isFolded && !m_text.isEmpty() ? foldedText() : m_text);
     setToolTip(isFolded ? wrappedTip(m_text) : QString());
 }
 
-/// Folded it leaves room, and the station may become narrower: only a wider one than that unfolds it again.
-void CautionLabel::foldIfCramped() {
-    if (m_mostLines == 0 || m_isFolded || m_station == nullptr) {
-        return;
+bool CautionLabel::isCramped() const {
+    if (m_mostLines == 0) {
+        return false;
     }
     const QRect text = fontMetrics().boundingRect(0, 0, width(), QWIDGETSIZE_MAX, Qt::TextWordWrap, m_text);
-    if (text.height() > m_mostLines * fontMetrics().lineSpacing()) {
-        m_crampedAt = m_station->width();
-        fold(true);
+    return text.height() > m_mostLines * fontMetrics().lineSpacing();
+}
+
+void CautionLabel::foldOrUnfold() {
+    const bool isFolded = m_isStationSmall || isCramped();
+    if (isFolded != m_isFolded) {
+        fold(isFolded);
     }
 }
 
 void CautionLabel::resizeEvent(QResizeEvent* event) {
     Label::resizeEvent(event);
-    foldIfCramped();
+    foldOrUnfold();
+}
+
+QSize CautionLabel::sizeHint() const {
+    return m_mostLines == 0 ? Label::sizeHint() : minimumSizeHint();
+}
+
+QSize CautionLabel::minimumSizeHint() const {
+    return m_mostLines == 0 ? Label::minimumSizeHint()
+                            : QSize(fontMetrics().horizontalAdvance(foldedText()), fontMetrics().lineSpacing());
 }
 
 bool CautionLabel::isWide(const QWidget& station) {
@@ -53,12 +73,8 @@ void CautionLabel::fitAllIn(const QWidget& station) {
     const bool isSmall = !isWide(station) || station.height() < roomyHeight;
     for (Label* label : station.findChildren<Label*>()) {
         if (auto* caution = dynamic_cast<CautionLabel*>(label)) {
-            caution->m_station = &station;
-            const bool isFolded = isSmall || station.width() <= caution->m_crampedAt;
-            if (isFolded != caution->m_isFolded) {
-                caution->fold(isFolded);
-            }
-            caution->foldIfCramped();
+            caution->m_isStationSmall = isSmall;
+            caution->foldOrUnfold();
         }
     }
 }

@@ -74,7 +74,7 @@ QWidget* FastenersStation::buildBar() {
     connect(m_modes, &ViewSwitches::chosen, this, [this](int mode) { setMode(static_cast<FastenersMode>(mode)); });
     row->addWidget(m_modes);
     auto* caution = new CautionLabel(FastenersStation::cautions(), bar);
-    caution->setMostLines(3);
+    caution->setMostLines(5);
     row->addSpacing(10);
     row->addWidget(caution, 1);
     row->addWidget(m_tools);

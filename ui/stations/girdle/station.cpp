@@ -114,7 +114,7 @@ QWidget* GirdleStation::buildBar() {
     connect(m_modes, &ViewSwitches::chosen, this, [this](int mode) { setMode(static_cast<GirdleMode>(mode)); });
     row->addWidget(m_modes);
     auto* caution = new CautionLabel(GirdleStation::cautions(), bar);
-    caution->setMostLines(3);
+    caution->setMostLines(5);
     row->addSpacing(2);
     row->addWidget(caution, 1);
     row->addWidget(m_tools);
