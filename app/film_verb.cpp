@@ -183,7 +183,7 @@ int film(const QStringList& arguments) {
         return complain(unusable, call.at(0), record.error());
     }
     const auto clearances = warmClearances(record->facts, record->assessment, asked->warming);
-    const auto films = bearingFilms(record->facts, record->assessment, asked->warming, asked->question, units);
+    const auto films = bearingFilms(clearances, asked->warming.blockNow, asked->question, units);
     if (clearances.empty()) {
         return complain(unusable, call.at(0), noClearanceYet());
     }

@@ -24,17 +24,18 @@ QJsonArray matrixJson(const GirdleModel& model, Rail rail) {
     return rows;
 }
 
-QJsonValue poundsJson(const std::optional<Force>& force) {
-    return force ? QJsonValue(inPoundsForce(*force)) : QJsonValue();
-}
-
-/// One member per place.
+/// One member per place; what is not known is null.
 template <class Get> QJsonObject byPlace(const BlockLoad& load, Get get) {
     QJsonObject json;
-    for (const PlaceLoad& at : load.places) {
-        json[shownText(code(at.place))] = get(at);
+    for (std::size_t i = 0; i < load.places.size(); ++i) {
+        json[shownText(code(load.places[i].place))] = get(i);
     }
     return json;
+}
+
+/// The same of what hangs on every residual.
+template <class Get> QJsonObject whereKnown(const BlockLoad& load, Get get) {
+    return byPlace(load, [&](std::size_t i) { return load.known ? QJsonValue(get(*load.known, i)) : QJsonValue(); });
 }
 
 QJsonArray codesJson(const std::vector<Position>& places) {
@@ -57,26 +58,37 @@ QJsonObject loadJson(const GirdleModel& model, const BlockLoad& load) {
         {"stiffness_lbf_per_thou", matrixJson(model, Rail::held)},
         {"stiffness_free_lbf_per_thou", matrixJson(model, Rail::free)},
         {"residuals_nm", byPlace(load,
-                                 [](const PlaceLoad& p) {
-                                     return p.isKnown() ? QJsonValue(qint64{p.residual.value()}) : QJsonValue();
+                                 [&](std::size_t i) {
+                                     const PlaceResidual& at = load.places[i];
+                                     return at.isKnown() ? QJsonValue(qint64{at.residual.value()}) : QJsonValue();
                                  })},
-        {"loads_lbf", byPlace(load, [](const PlaceLoad& p) { return poundsJson(p.force); })},
-        {"loads_uncertainty_lbf", byPlace(load, [](const PlaceLoad& p) { return poundsJson(p.forceUncertainty); })},
-        {"loads_free_lbf", byPlace(load, [](const PlaceLoad& p) { return poundsJson(p.forceFree); })},
-        {"share_of_preload",
-         byPlace(load,
-                 [](const PlaceLoad& p) { return p.shareOfPreload ? QJsonValue(*p.shareOfPreload) : QJsonValue(); })},
+        {"loads_lbf",
+         whereKnown(load, [](const KnownLoad& known, std::size_t i) { return inPoundsForce(known.held.force[i]); })},
+        {"loads_uncertainty_lbf", whereKnown(load,
+                                             [](const KnownLoad& known, std::size_t i) {
+                                                 return known.uncertainty
+                                                            ? QJsonValue(inPoundsForce((*known.uncertainty)[i]))
+                                                            : QJsonValue();
+                                             })},
+        {"loads_free_lbf",
+         whereKnown(load, [](const KnownLoad& known, std::size_t i) { return inPoundsForce(known.free.force[i]); })},
+        {"share_of_preload", whereKnown(load,
+                                        [](const KnownLoad& known, std::size_t i) {
+                                            const std::optional<double> share = known.shareOfPreload[i];
+                                            return share ? QJsonValue(*share) : QJsonValue();
+                                        })},
         {"missing", codesJson(load.missing)},
-        {"not_known", load.notKnown.empty() ? QJsonValue() : QJsonValue(shownText(load.notKnown))},
+        {"not_known", load.known ? QJsonValue() : QJsonValue(shownText(load.known.error().sentence))},
         {"largest_load_lbf", QJsonValue()},
         {"largest_stress_psi", QJsonValue()},
         {"energy_joules", QJsonValue()},
         {"assumptions", assumptions}};
-    if (load.held) {
-        json["largest_load_lbf"] = inPoundsForce(load.largestAt(Rail::held)->force->magnitude());
-        json["largest_stress_psi"] = inPsi(load.held->largestStress);
-        json["largest_stress_at_in"] = QJsonArray{inInches(load.held->where.x), inInches(load.held->where.y)};
-        json["energy_joules"] = load.held->energy;
+    if (load.known) {
+        const GirdleLoad& held = load.known->held;
+        json["largest_load_lbf"] = inPoundsForce(held.force[load.known->largestAt(Rail::held)].magnitude());
+        json["largest_stress_psi"] = inPsi(held.largestStress);
+        json["largest_stress_at_in"] = QJsonArray{inInches(held.where.x), inInches(held.where.y)};
+        json["energy_joules"] = held.energy;
     }
     return json;
 }
@@ -87,8 +99,8 @@ QString q(std::string_view text) {
     return QString::fromStdString(visibly(text));
 }
 
-QString pullText(Force force) {
-    switch (pullOf(force)) {
+QString pullText(Force force, const Units& units) {
+    switch (pullOf(force, units)) {
     case Pull::up:
         return QStringLiteral(", pulls the cap up");
     case Pull::down:
@@ -109,9 +121,25 @@ QString assumptionsText(const BlockLoad& load) {
 
 } // namespace
 
+namespace {
+
+/// What the girdle does at a place: "   38 lbf ± 4 lbf, pulls the cap up, 0.4 % of the preload".
+QString forceText(const KnownLoad& load, std::size_t i, const Units& units) {
+    const Force force = load.held.force[i];
+    const std::optional<double> share = load.shareOfPreload[i];
+    return q(format(force.magnitude(), units)).rightJustified(12) + QStringLiteral(" ") +
+           (load.uncertainty ? QStringLiteral("± ") + q(formatUp((*load.uncertainty)[i], units))
+                             : QStringLiteral("± not known")) +
+           pullText(force, units) +
+           (share ? QStringLiteral(", %1 of the preload").arg(q(formatPercent(*share, units, 1))) : QString());
+}
+
+} // namespace
+
 QString loadText(const GirdleModel& model, const BlockLoad& load, const Units& units) {
     QString text;
-    for (const PlaceLoad& at : load.places) {
+    for (std::size_t i = 0; i < load.places.size(); ++i) {
+        const PlaceResidual& at = load.places[i];
         text += q(describe(at.place)).leftJustified(16);
         if (!at.isKnown()) {
             text += at.known == ResidualOf::stale ? QStringLiteral("the stack is stale\n")
@@ -119,26 +147,18 @@ QString loadText(const GirdleModel& model, const BlockLoad& load, const Units& u
             continue;
         }
         text += q(formatSigned(at.residual, units)).rightJustified(14) +
-                (at.known == ResidualOf::bareGap ? QStringLiteral("  bare ") : QStringLiteral("  stack"));
-        if (at.force) {
-            text += q(format(at.force->magnitude(), units)).rightJustified(12) + QStringLiteral(" ") +
-                    (at.forceUncertainty ? QStringLiteral("± ") + q(format(*at.forceUncertainty, units))
-                                         : QStringLiteral("± not known")) +
-                    pullText(*at.force);
-            if (at.shareOfPreload) {
-                text += QStringLiteral(", %1 of the preload").arg(q(formatPercent(*at.shareOfPreload, units, 1)));
-            }
-        }
-        text += QStringLiteral("\n");
+                (at.known == ResidualOf::bareGap ? QStringLiteral("  bare ") : QStringLiteral("  stack")) +
+                (load.known ? forceText(*load.known, i, units) : QString()) + QStringLiteral("\n");
     }
-    if (load.held) {
-        const PlaceLoad& most = *load.largestAt(Rail::held);
+    if (load.known) {
+        const GirdleLoad& held = load.known->held;
+        const std::size_t most = load.known->largestAt(Rail::held);
         text += QStringLiteral("Largest load %1 at %2, largest bending stress %3 at %4, energy %5 mJ\n")
-                    .arg(q(format(most.force->magnitude(), units)), q(describe(most.place)),
-                         q(format(load.held->largestStress, units)))
-                    .arg(q(format(load.held->where.x, units) + " behind cap 1, " + format(load.held->where.y, units) +
+                    .arg(q(format(held.force[most].magnitude(), units)), q(describe(load.places[most].place)),
+                         q(format(held.largestStress, units)))
+                    .arg(q(format(held.where.x, units) + " behind cap 1, " + format(held.where.y, units) +
                            " right of the crank"))
-                    .arg(load.held->energy * 1000, 0, 'f', 1);
+                    .arg(held.energy * 1000, 0, 'f', 1);
     }
     text += QStringLiteral("Stiffness at each place alone, rail held:");
     for (std::size_t i = 0; i < model.places().size(); ++i) {
@@ -146,8 +166,8 @@ QString loadText(const GirdleModel& model, const BlockLoad& load, const Units& u
                     .arg(i == 0 ? QString() : QStringLiteral(","), q(code(model.places()[i])),
                          q(format(model.stiffness(Rail::held, i, i), units)));
     }
-    return text + QStringLiteral("\n") + (load.notKnown.empty() ? QString() : q(load.notKnown) + QStringLiteral("\n")) +
-           assumptionsText(load);
+    return text + QStringLiteral("\n") +
+           (load.known ? QString() : q(load.known.error().sentence) + QStringLiteral("\n")) + assumptionsText(load);
 }
 
 } // namespace caprail

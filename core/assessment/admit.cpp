@@ -4,8 +4,8 @@
 
 #include <algorithm>
 #include <assessment/closing_steps.h>
+#include <assessment/described_girdle.h>
 #include <assessment/fastener_groups.h>
-#include <assessment/girdle_plate_of.h>
 #include <assessment/signatures.h>
 #include <assessment/specified.h>
 #include <assessment/unconfirmed.h>

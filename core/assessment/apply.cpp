@@ -2,8 +2,8 @@
 #include <assessment/facts.h>
 
 #include <algorithm>
+#include <assessment/described_girdle.h>
 #include <assessment/fastener_groups.h>
-#include <assessment/girdle_plate_of.h>
 #include <assessment/judged_before.h>
 #include <assessment/program_findings.h>
 #include <assessment/rule_values.h>

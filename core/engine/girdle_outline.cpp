@@ -3,8 +3,17 @@
 
 #include <algorithm>
 #include <base/say.h>
+#include <cmath>
 
 namespace caprail {
+
+bool PlanDisc::contains(double atX, double atY) const {
+    return std::hypot(atX - x, atY - y) < radius;
+}
+
+bool PlanDisc::meets(const PlanBox& box) const {
+    return contains(std::clamp(x, box.x1, box.x2), std::clamp(y, box.y1, box.y2));
+}
 
 double pickupRadius(const BlockOutline& block) {
     return std::min({0.2 * block.spacing, 0.2 * block.railHalf, 0.5 * block.innerHalf});

@@ -13,6 +13,10 @@ struct PlanBox {
 };
 struct PlanDisc {
     double x = 0, y = 0, radius = 0; ///< millimetres
+    /// Not on its edge, as with a box.
+    [[nodiscard]] bool contains(double atX, double atY) const;
+    /// Whether the two have more in common than their edges.
+    [[nodiscard]] bool meets(const PlanBox& box) const;
 };
 
 /// What somebody gave of the plate's shape. What nobody gave is in fair proportion to the layout.

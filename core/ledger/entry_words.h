@@ -3,12 +3,12 @@
 /// The enumerations that entries hold, each with its words as they stand in files and on screen. What a domain folder
 /// judges by is that folder's own enumeration.
 #include <array>
-#include <cstdint>
 #include <base/words.h>
 #include <bearings/shell_half.h>
 #include <clearances/trial_item.h>
+#include <cstdint>
 #include <measure/decision.h>
-#include <shims/plan/objective.h>
+#include <shims/objective.h>
 #include <string_view>
 
 namespace caprail {

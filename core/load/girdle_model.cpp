@@ -28,6 +28,10 @@ struct load::SprungPlate {
     [[nodiscard]] const Series& series(Rail rail) const { return rail == Rail::held ? held : free; }
 };
 
+Pull pullOf(Force force, const Units& units) {
+    return isWrittenAsNothing(force, units) ? Pull::none : force > Force() ? Pull::up : Pull::down;
+}
+
 namespace {
 
 Eigen::VectorXd asVector(std::span<const Length> lengths) {
@@ -62,8 +66,7 @@ std::vector<GridPoint> fastenersUnder(const EngineLayout& layout, const GirdleOu
     for (const PlanPoint point : points) {
         const double x = inMillimetres(point.x);
         const double y = inMillimetres(point.y);
-        const PlanDisc& cutout = outline.cutout;
-        if (outline.plate.contains(x, y) && std::hypot(x - cutout.x, y - cutout.y) > cutout.radius) {
+        if (outline.plate.contains(x, y) && !outline.cutout.contains(x, y)) {
             list.push_back({x, y});
         }
     }

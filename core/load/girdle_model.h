@@ -6,6 +6,7 @@
 /// Advice with its assumptions, never a gate, and no claim about what a block will stand.
 #include <load/girdle_plate.h>
 #include <memory>
+#include <units/format.h>
 
 namespace caprail {
 
@@ -14,11 +15,10 @@ enum class Rail {
     free  ///< not yet bolted to the rail: offset, pitch and roll cost nothing
 };
 
-/// What a force does to its cap. One that is positive pulls it up.
+/// What a force does to its cap. One that is positive pulls it up; one so small that it is written as nothing does
+/// nothing.
 enum class Pull { none, up, down };
-constexpr Pull pullOf(Force force) {
-    return force > Force() ? Pull::up : force < Force() ? Pull::down : Pull::none;
-}
+Pull pullOf(Force force, const Units& units);
 
 /// Forces on the caps for one set of stacks. Forces pull the cap up where they are positive.
 struct GirdleLoad {
@@ -59,7 +59,8 @@ private:
     std::shared_ptr<const load::SolvedPlate> m_plate;
 };
 
-/// A solved plate on its springs. Copies share what they are made from.
+/// A solved plate on its springs. Nothing of it changes once it is made, so any number of threads may ask it at once;
+/// copies share what they are made from.
 class GirdleModel {
 public:
     [[nodiscard]] const std::vector<Position>& places() const;
@@ -96,5 +97,8 @@ private:
     [[nodiscard]] const load::SolvedPlate& plate() const;
     std::shared_ptr<const load::SprungPlate> m_sprung;
 };
+
+/// A model that several look at, each for as long as it likes; null: there is none.
+using SharedGirdle = std::shared_ptr<const GirdleModel>;
 
 } // namespace caprail

@@ -9,16 +9,17 @@ namespace caprail {
 Result<void> checkPlate(const GirdlePlate& plate) {
     if (plate.thickness < inches(0.03) || plate.thickness > inches(1.5)) {
         return refuse(Core::say("The girdle's plate is given as %1 thick: it must be from 0.03 to 1.5 in.",
-                                format(plate.thickness, LengthUnit::inch)));
+                                formatExact(plate.thickness, Units{})));
     }
     if (plate.youngsModulus < megapascals(34e3) || plate.youngsModulus > megapascals(276e3)) {
         return refuse(Core::say("The girdle's elastic modulus is given as %1 GPa: it must be from 34 to 276 GPa; steel "
                                 "has about 207, aluminium about 71.",
-                                toNearest(inMegapascals(plate.youngsModulus) / 1000)));
+                                formatNumber(inMegapascals(plate.youngsModulus) / 1000, 3)));
     }
     if (!(plate.poissonRatio >= 0 && plate.poissonRatio <= 0.49)) {
-        return refuse(Core::say("The girdle's Poisson's ratio must be from 0 to 0.49; steel has about 0.29, aluminium "
-                                "about 0.33."));
+        return refuse(Core::say("The girdle's Poisson's ratio is given as %1: it must be from 0 to 0.49; steel has "
+                                "about 0.29, aluminium about 0.33.",
+                                formatNumber(plate.poissonRatio, 3)));
     }
     return {};
 }

@@ -81,7 +81,7 @@ double metalIn(const GirdleOutline& outline, double x1, double x2, double y1, do
         for (int j = 0; j < looks; ++j) {
             const double px = x1 + (x2 - x1) * (i + 0.5) / looks;
             const double py = y1 + (y2 - y1) * (j + 0.5) / looks;
-            outside += std::hypot(px - disc.x, py - disc.y) >= disc.radius ? 1 : 0;
+            outside += disc.contains(px, py) ? 0 : 1;
         }
     }
     return static_cast<double>(outside) / (looks * looks);

@@ -12,8 +12,6 @@ namespace {
 constexpr int terms = 4;
 using Row = std::array<double, terms>;
 
-/// Orthogonal columns by modified Gram-Schmidt. A column that lies within those before it gives a way to change the
-/// terms that no place notices; every term that such a way changes is left open, not only the last one.
 struct Fit {
     std::array<std::optional<double>, terms> coefficient;
     std::vector<double> residual;
@@ -39,6 +37,8 @@ void leaveOpen(Fit& fit, const Triangle& r, const std::array<bool, terms>& isFre
     }
 }
 
+/// Orthogonal columns by modified Gram-Schmidt. A column that lies within those before it gives a way to change the
+/// terms that no place notices; every term that such a way changes is left open, not only the last one.
 Fit leastSquares(const std::vector<Row>& rows, const std::vector<double>& values) {
     const std::size_t n = rows.size();
     std::array<std::vector<double>, terms> q;

@@ -126,6 +126,10 @@ std::string formatFineBare(Length l, const Units& units) {
 
 std::string formatFine(Length l, const Units& units) { return formatFineBare(l, units) + " " + symbol(units.length); }
 
+std::string formatFineDown(Length l, const Units& units) {
+    return formatFine(Length(l.value() / fineStep(units) * fineStep(units)), units);
+}
+
 std::string formatFineSigned(Length l, const Units& units) {
     return (divideRounded(l.value(), fineStep(units)) > 0 ? "+" : "") + formatFine(l, units);
 }
@@ -162,6 +166,12 @@ std::string format(Force f, const Units& units) {
     }
     return f.magnitude() < newtons(1'000) ? formatNumber(inNewtons(f), 0, units.decimalMark) + " N"
                                           : formatNumber(inKilonewtons(f), 1, units.decimalMark) + " kN";
+}
+
+std::string formatUp(Force f, const Units& units) {
+    constexpr double held = 0.6e-3; // a force is held to half a millinewton: that is no reason for one more pound
+    const double step = units.length == LengthUnit::inch ? newtonsPerPoundForce : f < newtons(1'000) ? 1 : 100;
+    return format(newtons(std::ceil((inNewtons(f) - held) / step) * step), units);
 }
 
 std::string format(Stress s, const Units& units, int decimalsOfMegapascal) {

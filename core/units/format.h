@@ -38,6 +38,8 @@ std::string formatFine(Length, const Units&);
 /// error is never rounded.
 std::string formatExact(Length, const Units&, int atLeastMore = 0);
 std::string formatFineBare(Length, const Units&);
+/// Rounded towards nothing: a band that is promised to do is never written wider than it is.
+std::string formatFineDown(Length, const Units&);
 /// "+0.00005 in", "−0.00005 in"
 std::string formatFineSigned(Length, const Units&);
 /// An expanded uncertainty in nanometres, to the digit of `formatFine` and rounded up (JCGM 100:2008, 7.2.6), so that it
@@ -52,6 +54,9 @@ std::string format(Band, const Units&);
 std::string format(Torque, const Units&);
 /// "10 500 lbf"; "46.7 kN", below one of it "850 N": after the length unit's system.
 std::string format(Force, const Units&);
+/// To the same digit and rounded up, so that it is never written smaller than it is: an expanded uncertainty, or the
+/// most that something can cost.
+std::string formatUp(Force, const Units&);
 /// "120000 psi" or "830 MPa", likewise; with so many decimals of a megapascal: "8.8 MPa".
 std::string format(Stress, const Units&, int decimalsOfMegapascal = 0);
 /// "98.3 lbf/thou" or "17.2 kN/mm", likewise; from a thousand on in whole ones.
@@ -64,6 +69,12 @@ std::string formatPercent(double share, const Units&, int decimals = 0);
 std::string format(Angle, const Units&);
 /// "21.0 °C"
 std::string format(Temperature, const Units&);
+
+/// Whether it is written as nothing. What so small a difference does must not be told by its figure: "0 lbf less" says
+/// that there is one, and that there is none.
+template <class Quantity> bool isWrittenAsNothing(Quantity quantity, const Units& units) {
+    return format(quantity.magnitude(), units) == format(Quantity(), units);
+}
 
 /// A plain number with the given count of decimals and decimal mark; "-0.00" is written "0.00".
 std::string formatNumber(double, int decimals, char decimalMark = '.');

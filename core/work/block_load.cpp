@@ -5,7 +5,6 @@
 #include <assessment/fastener_groups.h>
 #include <assessment/program_findings.h>
 #include <base/say.h>
-#include <cmath>
 
 namespace caprail {
 
@@ -28,25 +27,31 @@ std::optional<Force> preloadOf(const Facts& facts, Position place) {
 
 constexpr double middleJointShare = (usualJointShare.least + usualJointShare.most) / 2;
 
-/// Stud and cap side by side, from the dimensions of the joint, else from the stretch that the group specifies beside
-/// its torque and the share that a joint usually has.
-std::optional<Stiffness> springOf(const Facts& facts, Position place) {
+/// Stud and cap side by side.
+struct Spring {
+    Stiffness rate;
+    bool isByStretch = false; ///< known by a stretch and the usual share of joints, not by the joint's own dimensions
+};
+
+/// From the dimensions of the joint, else from the stretch that the group specifies beside its torque and the share
+/// that a joint usually has.
+std::optional<Spring> springOf(const Facts& facts, Position place) {
     const auto* group = facts.groupOf(studUnder(facts, place));
     if (group == nullptr) {
         return {};
     }
     if (const auto joint = jointStiffness(group->what)) {
-        return joint->fastener + joint->clamped;
+        return Spring{joint->fastener + joint->clamped};
     }
     const auto preload = preloadOf(facts, place);
     if (!preload || !group->what.stretch) {
         return {};
     }
-    const auto spring = studAndCap(*preload, group->what.stretch->value, middleJointShare);
-    return spring ? std::optional(*spring) : std::nullopt;
+    const auto rate = studAndCap(*preload, group->what.stretch->value, middleJointShare);
+    return rate ? std::optional(Spring{*rate, true}) : std::nullopt;
 }
 
-void fillResidual(PlaceLoad& at, const Assessment& assessment) {
+void fillResidual(PlaceResidual& at, const Assessment& assessment) {
     const Check* check = assessment.find("stack:" + code(at.place));
     if (check != nullptr && check->state == CheckState::stale) {
         at.known = ResidualOf::stale;
@@ -83,17 +88,13 @@ std::string list(const std::vector<Position>& places) {
 /// Whether the cutout at the oil pump's pickup takes metal from the plate.
 bool meetsCutout(const Facts& facts) {
     const GirdleOutline outline = girdleOutline(*facts.layout, facts.girdleShape);
-    const PlanDisc& cutout = outline.cutout;
-    const double dx = cutout.x - std::clamp(cutout.x, outline.plate.x1, outline.plate.x2);
-    const double dy = cutout.y - std::clamp(cutout.y, outline.plate.y1, outline.plate.y2);
-    return std::hypot(dx, dy) < cutout.radius;
+    return outline.cutout.meets(outline.plate);
 }
 
-/// Where the spring is known by a stretch and the usual share of joints, and not by the joint's own dimensions.
-bool isByStretch(const Facts& facts, const GirdleModel& model) {
+bool isAnyByStretch(const Facts& facts, const GirdleModel& model) {
     return std::ranges::any_of(model.places(), [&](Position p) {
-        const auto* group = facts.groupOf(studUnder(facts, p));
-        return group != nullptr && !jointStiffness(group->what) && springOf(facts, p);
+        const auto spring = springOf(facts, p);
+        return spring && spring->isByStretch;
     });
 }
 
@@ -108,7 +109,7 @@ void addAssumedSprings(std::vector<std::string>& said, const GirdleModel& model,
                                                                               : list(model.springsNotKnown()),
                       format(stiffnessNotKnown, units)));
     }
-    if (isByStretch(facts, model)) {
+    if (isAnyByStretch(facts, model)) {
         said.push_back(
             Core::say("Where only the stretch of a main fastener is known, its joint is taken to carry %1 of "
                       "a load by the stud and the rest by what it clamps (common practice, no source).",
@@ -143,7 +144,7 @@ std::vector<std::string> assumptionsOf(const GirdleModel& model, const Facts& fa
                       "is not asked for."));
     }
     addAssumedSprings(said, model, facts, units);
-    if (std::ranges::count(load.places, ResidualOf::bareGap, &PlaceLoad::known) > 0) {
+    if (std::ranges::count(load.places, ResidualOf::bareGap, &PlaceResidual::known) > 0) {
         said.push_back(Core::say("Where no stack is built the nut is taken to draw the plate down by the whole gap."));
     }
     said.push_back(Core::say("The uncertainties of the residuals are taken as independent of each other."));
@@ -173,7 +174,8 @@ Result<SolvedGirdle> solvedGirdle(const GirdleInputs& inputs) {
 Springs springsUnder(const Facts& facts) {
     Springs springs;
     for (const Position p : facts.layout->positions()) {
-        springs.push_back(springOf(facts, p));
+        const auto spring = springOf(facts, p);
+        springs.push_back(spring ? std::optional(spring->rate) : std::nullopt);
     }
     return springs;
 }
@@ -187,65 +189,71 @@ Result<GirdleModel> girdleModel(const Facts& facts) {
     return plate ? plate->withSprings(springsUnder(facts)) : Result<GirdleModel>(tl::unexpected(plate.error()));
 }
 
-const PlaceLoad* BlockLoad::largestAt(Rail rail) const {
-    if (!under(rail) || places.empty()) {
-        return nullptr;
-    }
-    return &*std::ranges::max_element(
-        places, {}, [rail](const PlaceLoad& at) { return at.under(rail).value_or(Force()).magnitude(); });
+std::size_t KnownLoad::largestAt(Rail rail) const {
+    const std::vector<Force>& force = under(rail).force;
+    return static_cast<std::size_t>(std::ranges::max_element(force, {}, &Force::magnitude) - force.begin());
 }
+
+namespace {
+
+KnownLoad knownLoad(const GirdleModel& model, const Facts& facts, const std::vector<PlaceResidual>& places) {
+    std::vector<Length> residuals;
+    std::vector<Length> uncertainties;
+    for (const PlaceResidual& at : places) {
+        residuals.push_back(at.residual);
+        if (at.uncertainty) {
+            uncertainties.push_back(*at.uncertainty);
+        }
+    }
+    KnownLoad load{model.load(residuals, Rail::held), model.load(residuals, Rail::free), {}, {}};
+    if (uncertainties.size() == places.size()) {
+        load.uncertainty = model.uncertainty(uncertainties, Rail::held);
+    }
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const auto preload = preloadOf(facts, places[i].place);
+        load.shareOfPreload.push_back(
+            preload ? std::optional(inNewtons(load.held.force[i].magnitude()) / inNewtons(*preload)) : std::nullopt);
+    }
+    return load;
+}
+
+} // namespace
 
 BlockLoad blockLoad(const GirdleModel& model, const Facts& facts, const Assessment& assessment, const Units& units) {
     BlockLoad load;
-    std::vector<Length> residuals;
-    std::vector<Length> uncertainties;
-    bool isUncertaintyKnown = true;
     for (const Position p : model.places()) {
-        PlaceLoad& at = load.places.emplace_back();
+        PlaceResidual& at = load.places.emplace_back();
         at.place = p;
         fillResidual(at, assessment);
         if (!at.isKnown()) {
             load.missing.push_back(p);
         }
-        isUncertaintyKnown = isUncertaintyKnown && at.uncertainty.has_value();
-        residuals.push_back(at.residual);
-        uncertainties.push_back(at.uncertainty.value_or(Length()));
     }
     load.assumptions = assumptionsOf(model, facts, load, units);
-    if (!load.missing.empty()) {
-        load.notKnown =
-            Core::say("No load is known yet: no gap is accepted, or the stack is stale, at %1.", list(load.missing));
-        return load;
-    }
-    load.held = model.load(residuals, Rail::held);
-    load.free = model.load(residuals, Rail::free);
-    const std::vector<Force> u = model.uncertainty(uncertainties, Rail::held);
-    for (std::size_t i = 0; i < load.places.size(); ++i) {
-        PlaceLoad& at = load.places[i];
-        at.force = load.held->force[i];
-        at.forceFree = load.free->force[i];
-        if (isUncertaintyKnown) {
-            at.forceUncertainty = u[i];
-        }
-        if (const auto preload = preloadOf(facts, at.place)) {
-            at.shareOfPreload = inNewtons(at.force->magnitude()) / inNewtons(*preload);
-        }
-    }
+    load.known = load.missing.empty()
+                     ? Result<KnownLoad>(knownLoad(model, facts, load.places))
+                     : refuse(Core::say("No load is known yet: no gap is accepted, or the stack is stale, at %1.",
+                                        list(load.missing)));
     return load;
 }
 
 std::string effectOnCap(const GirdleModel& model, const BlockLoad& now, Position place, Length change,
                         const Units& units) {
-    const auto at =
-        std::find_if(now.places.begin(), now.places.end(), [place](const PlaceLoad& p) { return p.place == place; });
-    if (at == now.places.end() || !at->force) {
+    const auto at = std::ranges::find(now.places, place, &PlaceResidual::place);
+    if (at == now.places.end() || !now.known) {
         return {};
     }
     const auto i = static_cast<std::size_t>(at - now.places.begin());
-    const Force then =
-        *at->force + newtons(inNewtonsPerMillimetre(model.stiffness(Rail::held, i, i)) * inMillimetres(change));
-    const Force less = at->force->magnitude() - then.magnitude();
-    if (less.magnitude() < newtons(0.5)) {
+    const Force before = now.known->held.force[i];
+    const Force after =
+        before + newtons(inNewtonsPerMillimetre(model.stiffness(Rail::held, i, i)) * inMillimetres(change));
+    const Pull pull = pullOf(after, units);
+    if (const Pull was = pullOf(before, units); was != Pull::none && pull != Pull::none && was != pull) {
+        return pull == Pull::up ? Core::say("turns the load on the cap round, to %1 up", format(after, units))
+                                : Core::say("turns the load on the cap round, to %1 down", format(-after, units));
+    }
+    const Force less = before.magnitude() - after.magnitude();
+    if (isWrittenAsNothing(less, units)) {
         return Core::say("leaves the load on the cap as it is");
     }
     return less > Force() ? Core::say("takes %1 off the cap", format(less, units))

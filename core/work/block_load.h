@@ -33,28 +33,34 @@ enum class ResidualOf {
     bareGap  ///< no stack was built: the nut would draw the plate down by the whole gap
 };
 
-struct PlaceLoad {
+/// The residual of a place, as the load is worked out with it.
+struct PlaceResidual {
     Position place;
     ResidualOf known = ResidualOf::nothing;
     Length residual;
-    std::optional<Length> uncertainty; ///< of the residual; none: not known
-    /// Positive: the girdle pulls the cap up. None while any residual is missing: each force hangs on all of them.
-    std::optional<Force> force, forceFree; ///< rail held, rail free
-    std::optional<Force> forceUncertainty; ///< rail held; none: not known
-    std::optional<double> shareOfPreload;  ///< |force| over the main stud's preload; none: that is not known
+    std::optional<Length> uncertainty; ///< none: not known
     [[nodiscard]] bool isKnown() const { return known == ResidualOf::stack || known == ResidualOf::bareGap; }
-    [[nodiscard]] const std::optional<Force>& under(Rail rail) const { return rail == Rail::held ? force : forceFree; }
+};
+
+/// The load in the block. It is known everywhere or nowhere: each force hangs on every residual. Lists are in the order
+/// of the places.
+struct KnownLoad {
+    GirdleLoad held, free;
+    /// Of each force, rail held; none: that of some residual is not known.
+    std::optional<std::vector<Force>> uncertainty;
+    /// |force|, rail held, over the main stud's preload; none: that is not known.
+    std::vector<std::optional<double>> shareOfPreload;
+    [[nodiscard]] const GirdleLoad& under(Rail rail) const { return rail == Rail::held ? held : free; }
+    /// The place with the largest |force|, by its number; the first of several.
+    [[nodiscard]] std::size_t largestAt(Rail rail) const;
 };
 
 struct BlockLoad {
-    std::vector<PlaceLoad> places;        ///< in the order of the layout
+    std::vector<PlaceResidual> places;    ///< in the order of the layout, at least two
     std::vector<Position> missing;        ///< places without a residual
-    std::string notKnown;                 ///< the sentence that says so; empty: none is missing
-    std::optional<GirdleLoad> held, free; ///< none while any is missing
     std::vector<std::string> assumptions; ///< sentences
-    [[nodiscard]] const std::optional<GirdleLoad>& under(Rail rail) const { return rail == Rail::held ? held : free; }
-    /// The place with the largest |force|, which is known; null while any is missing.
-    [[nodiscard]] const PlaceLoad* largestAt(Rail rail) const;
+    /// Refused while any is missing; the sentence names them.
+    Result<KnownLoad> known = refuse(std::string());
 };
 
 /// By what stands on the engine. `model` is that of the record. A place without an accepted gap, or whose stack is
@@ -62,7 +68,8 @@ struct BlockLoad {
 BlockLoad blockLoad(const GirdleModel& model, const Facts& facts, const Assessment& assessment, const Units& units);
 
 /// "takes 38 lbf off the cap", "puts 12 lbf more on the cap": what a change of one place's residual does to the load
-/// there, all others as they stand. Positive `change`: the stack gets lower.
+/// there, all others as they stand. Positive `change`: the stack gets lower. Empty while the load is not known, and for
+/// a place without a stud.
 std::string effectOnCap(const GirdleModel& model, const BlockLoad& now, Position place, Length change,
                         const Units& units);
 

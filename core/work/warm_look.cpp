@@ -49,9 +49,9 @@ FilmQuestion usualFilmQuestion() {
     return question;
 }
 
-Result<std::vector<BearingFilm>> bearingFilms(const Facts& facts, const Assessment& assessment, const Warming& warming,
+Result<std::vector<BearingFilm>> bearingFilms(const std::vector<WarmClearance>& clearances, Temperature oilNow,
                                               const FilmQuestion& question, const Units& units) {
-    const auto viscosity = dynamicViscosity(question.oil, warming.blockNow);
+    const auto viscosity = dynamicViscosity(question.oil, oilNow);
     if (!viscosity) {
         return tl::unexpected(viscosity.error());
     }
@@ -60,8 +60,11 @@ Result<std::vector<BearingFilm>> bearingFilms(const Facts& facts, const Assessme
                                 "name the load on one bearing.",
                                 formatNumber(*viscosity, 1, units.decimalMark)));
     }
+    if (clearances.empty()) {
+        return tl::unexpected(noClearanceYet());
+    }
     std::vector<BearingFilm> films;
-    for (const WarmClearance& at : warmClearances(facts, assessment, warming)) {
+    for (const WarmClearance& at : clearances) {
         RunningBearing running{at.journal,     question.width,
                                at.asMeasured,  static_cast<double>(question.revolutionsPerMinute),
                                *question.load, *viscosity};
@@ -69,9 +72,6 @@ Result<std::vector<BearingFilm>> bearingFilms(const Facts& facts, const Assessme
         running.clearance = at.warm.value_or(Length());
         films.push_back({at.bearing, asMeasured, running,
                          at.warm ? oilFilm(running) : Result<OilFilm>(tl::unexpected(at.warm.error()))});
-    }
-    if (films.empty()) {
-        return tl::unexpected(noClearanceYet());
     }
     return films;
 }

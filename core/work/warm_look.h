@@ -23,7 +23,7 @@ inline constexpr std::string_view usualCrankMaterial = "steel 4340";
 /// What a look begins with: these two, measured at 20 °C and seen at 90 °C (common practice, no source).
 Warming usualWarming();
 /// Every bearing whose clearance is known, each with the shells that lie in it; `warming.shells` counts for nothing.
-/// One that cannot be worked out says why (clearanceAt).
+/// One that cannot be worked out says why (clearanceAt). In the order of the bearings, mains before rods.
 std::vector<WarmClearance> warmClearances(const Facts& facts, const Assessment& assessment, const Warming& warming);
 
 /// What somebody names for the films, the same at every bearing.
@@ -44,9 +44,9 @@ struct BearingFilm {
     RunningBearing running;     ///< warm; its clearance is nothing where that cannot be worked out
     Result<OilFilm> warm;
 };
-/// The oil is as warm as the block then. Refuses an oil that no viscosity can be told of, no load (and says how thick
-/// the oil is), and a record without a clearance by micrometer. In the order of the bearings, mains before rods.
-Result<std::vector<BearingFilm>> bearingFilms(const Facts& facts, const Assessment& assessment, const Warming& warming,
+/// One film per clearance, in their order. The oil is at `oilNow`, which is the block's temperature then. Refuses an
+/// oil that no viscosity can be told of, no load (and says how thick the oil is), and no clearance at all.
+Result<std::vector<BearingFilm>> bearingFilms(const std::vector<WarmClearance>& clearances, Temperature oilNow,
                                               const FilmQuestion& question, const Units& units);
 
 /// What to say of a record without any clearance by micrometer.

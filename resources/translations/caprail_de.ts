@@ -1903,6 +1903,14 @@ Erstellt mit:</translation>
         <translation>nimmt %1 vom Deckel</translation>
     </message>
     <message>
+        <source>turns the load on the cap round, to %1 up</source>
+        <translation>kehrt die Last auf dem Deckel um, auf %1 nach oben</translation>
+    </message>
+    <message>
+        <source>turns the load on the cap round, to %1 down</source>
+        <translation>kehrt die Last auf dem Deckel um, auf %1 nach unten</translation>
+    </message>
+    <message>
         <source>puts %1 more on the cap</source>
         <translation>bringt %1 mehr auf den Deckel</translation>
     </message>
@@ -2418,6 +2426,18 @@ Erstellt mit:</translation>
         <translation>Kein Plan hat mehr im Band, noch ebenso viele mit weniger Distanzscheiben; nur die Restmaße lassen sich vielleicht noch verbessern.</translation>
     </message>
     <message>
+        <source>No plan has more in band, nor as many with fewer shims; only the twist and the residuals may still be bettered.</source>
+        <translation>Kein Plan hat mehr im Band, noch ebenso viele mit weniger Distanzscheiben; nur die Verwindung und die Restmaße lassen sich vielleicht noch verbessern.</translation>
+    </message>
+    <message>
+        <source>No plan has more in band, nor as many with fewer shims; only the loads may still be bettered.</source>
+        <translation>Kein Plan hat mehr im Band, noch ebenso viele mit weniger Distanzscheiben; nur die Lasten lassen sich vielleicht noch verbessern.</translation>
+    </message>
+    <message>
+        <source>No plan is better in any figure.</source>
+        <translation>Kein Plan ist in irgendeiner Zahl besser.</translation>
+    </message>
+    <message>
         <source>%1 stacks stand and stay; the plan is for the other %2.</source>
         <translation>%1 Stapel stehen und bleiben; der Plan gilt den übrigen %2.</translation>
     </message>
@@ -2453,12 +2473,24 @@ Erstellt mit:</translation>
         <translation>Die größte Last des Plans ist um %1 kleiner.</translation>
     </message>
     <message>
+        <source>The plan&apos;s largest load is a little smaller.</source>
+        <translation>Die größte Last des Plans ist ein wenig kleiner.</translation>
+    </message>
+    <message>
         <source>The plan&apos;s largest residual is %1 smaller.</source>
         <translation>Das größte Restmaß des Plans ist um %1 kleiner.</translation>
     </message>
     <message>
+        <source>The plan&apos;s largest residual is a little smaller.</source>
+        <translation>Das größte Restmaß des Plans ist ein wenig kleiner.</translation>
+    </message>
+    <message>
         <source>The plan&apos;s residuals add up to %1 less.</source>
         <translation>Die Restmaße des Plans sind zusammen um %1 kleiner.</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s residuals add up to a little less.</source>
+        <translation>Die Restmaße des Plans sind zusammen ein wenig kleiner.</translation>
     </message>
     <message>
         <source>The plan twists the plate less.</source>
@@ -11483,8 +11515,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Der Elastizitätsmodul der Platte ist mit %1 GPa angegeben: er muss zwischen 34 und 276 GPa liegen; Stahl hat etwa 207, Aluminium etwa 71.</translation>
     </message>
     <message>
-        <source>The girdle&apos;s Poisson&apos;s ratio must be from 0 to 0.49; steel has about 0.29, aluminium about 0.33.</source>
-        <translation>Die Querkontraktionszahl der Platte muss zwischen 0 und 0.49 liegen; Stahl hat etwa 0.29, Aluminium etwa 0.33.</translation>
+        <source>The girdle&apos;s Poisson&apos;s ratio is given as %1: it must be from 0 to 0.49; steel has about 0.29, aluminium about 0.33.</source>
+        <translation>Die Querkontraktionszahl der Platte ist mit %1 angegeben: sie muss zwischen 0 und 0.49 liegen; Stahl hat etwa 0.29, Aluminium etwa 0.33.</translation>
     </message>
     <message>
         <source>A stud&apos;s stiffness needs a preload and its stretch, both above nothing.</source>

@@ -1903,6 +1903,14 @@ Réalisé avec&#xa0;:</translation>
         <translation>retire %1 au chapeau</translation>
     </message>
     <message>
+        <source>turns the load on the cap round, to %1 up</source>
+        <translation>inverse la charge sur le chapeau, à %1 vers le haut</translation>
+    </message>
+    <message>
+        <source>turns the load on the cap round, to %1 down</source>
+        <translation>inverse la charge sur le chapeau, à %1 vers le bas</translation>
+    </message>
+    <message>
         <source>puts %1 more on the cap</source>
         <translation>ajoute %1 au chapeau</translation>
     </message>
@@ -2418,6 +2426,18 @@ Réalisé avec&#xa0;:</translation>
         <translation>Aucun plan n&apos;en a plus dans la plage, ni autant avec moins de cales&#xa0;; seuls les résidus peuvent encore être améliorés.</translation>
     </message>
     <message>
+        <source>No plan has more in band, nor as many with fewer shims; only the twist and the residuals may still be bettered.</source>
+        <translation>Aucun plan n&apos;en a plus dans la plage, ni autant avec moins de cales&#xa0;; seuls le gauchissement et les résidus peuvent encore être améliorés.</translation>
+    </message>
+    <message>
+        <source>No plan has more in band, nor as many with fewer shims; only the loads may still be bettered.</source>
+        <translation>Aucun plan n&apos;en a plus dans la plage, ni autant avec moins de cales&#xa0;; seules les charges peuvent encore être améliorées.</translation>
+    </message>
+    <message>
+        <source>No plan is better in any figure.</source>
+        <translation>Aucun plan n&apos;est meilleur par aucun chiffre.</translation>
+    </message>
+    <message>
         <source>%1 stacks stand and stay; the plan is for the other %2.</source>
         <translation>%1 piles sont en place et restent&#xa0;; le plan vaut pour les %2 autres.</translation>
     </message>
@@ -2453,12 +2473,24 @@ Réalisé avec&#xa0;:</translation>
         <translation>La plus grande charge du plan est plus petite de %1.</translation>
     </message>
     <message>
+        <source>The plan&apos;s largest load is a little smaller.</source>
+        <translation>La plus grande charge du plan est un peu plus petite.</translation>
+    </message>
+    <message>
         <source>The plan&apos;s largest residual is %1 smaller.</source>
         <translation>Le plus grand résidu du plan est plus petit de %1.</translation>
     </message>
     <message>
+        <source>The plan&apos;s largest residual is a little smaller.</source>
+        <translation>Le plus grand résidu du plan est un peu plus petit.</translation>
+    </message>
+    <message>
         <source>The plan&apos;s residuals add up to %1 less.</source>
         <translation>La somme des résidus du plan est plus petite de %1.</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s residuals add up to a little less.</source>
+        <translation>La somme des résidus du plan est un peu plus petite.</translation>
     </message>
     <message>
         <source>The plan twists the plate less.</source>
@@ -11491,8 +11523,8 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
         <translation>Le module d&apos;élasticité de la plaque est donné à %1 GPa&#xa0;: il faut de 34 à 276 GPa&#xa0;; l&apos;acier a environ 207, l&apos;aluminium environ 71.</translation>
     </message>
     <message>
-        <source>The girdle&apos;s Poisson&apos;s ratio must be from 0 to 0.49; steel has about 0.29, aluminium about 0.33.</source>
-        <translation>Le coefficient de Poisson de la plaque va de 0 à 0.49&#xa0;; l&apos;acier a environ 0.29, l&apos;aluminium environ 0.33.</translation>
+        <source>The girdle&apos;s Poisson&apos;s ratio is given as %1: it must be from 0 to 0.49; steel has about 0.29, aluminium about 0.33.</source>
+        <translation>Le coefficient de Poisson de la plaque est donné comme %1&#xa0;: il va de 0 à 0.49&#xa0;; l&apos;acier a environ 0.29, l&apos;aluminium environ 0.33.</translation>
     </message>
     <message>
         <source>A stud&apos;s stiffness needs a preload and its stretch, both above nothing.</source>

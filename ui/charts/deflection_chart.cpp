@@ -67,7 +67,7 @@ public:
         beginChart(m_plot, m_look);
         m_text.name = DeflectionChartText::tr("How the girdle lies");
         std::vector<Length> residuals;
-        for (const PlaceLoad& at : m_load.places) {
+        for (const PlaceResidual& at : m_load.places) {
             residuals.push_back(at.residual);
         }
         const EvenField field = evenly(m_model.deflections(residuals, m_rail), m_units);
@@ -182,28 +182,31 @@ private:
             QCPGraph* nuts = markers(m_plot, sideMarker(side, true, m_look.ink, size),
                                      side == Side::left ? DeflectionChartText::tr("nuts on the left")
                                                         : DeflectionChartText::tr("nuts on the right"));
-            for (const PlaceLoad& at : m_load.places) {
-                const PlanPoint point = m_layout.at(at.place);
+            for (std::size_t i = 0; i < m_load.places.size(); ++i) {
+                const Position place = m_load.places[i].place;
+                const PlanPoint point = m_layout.at(place);
                 const QPointF here(shown(point.x, m_units), shown(point.y, m_units));
-                if (at.place.side == side) {
+                if (place.side == side) {
                     nuts->addData(here.x(), here.y());
-                    m_text.points.push_back({here, textOf(code(at.place)), wordsOf(at), 0});
+                    m_text.points.push_back({here, textOf(code(place)), wordsOf(i), 0});
                 }
             }
         }
     }
 
-    [[nodiscard]] QString wordsOf(const PlaceLoad& at) const {
+    [[nodiscard]] QString wordsOf(std::size_t i) const {
+        const PlaceResidual& at = m_load.places[i];
         QString words = textOf(describe(at.place)) + QStringLiteral(": ") +
                         DeflectionChartText::tr("residual %1").arg(textOf(formatSigned(at.residual, m_units)));
-        const std::optional<Force>& force = at.under(m_rail);
-        if (!force || pullOf(*force) == Pull::none) {
+        const Force force = m_load.known ? m_load.known->under(m_rail).force[i] : Force();
+        const Pull pull = pullOf(force, m_units);
+        if (pull == Pull::none) {
             return words;
         }
-        const QString size = textOf(format(force->magnitude(), m_units));
+        const QString size = textOf(format(force.magnitude(), m_units));
         return words + QStringLiteral(", ") +
-               (pullOf(*force) == Pull::up ? DeflectionChartText::tr("pulls the cap up by %1").arg(size)
-                                           : DeflectionChartText::tr("presses the cap down by %1").arg(size));
+               (pull == Pull::up ? DeflectionChartText::tr("pulls the cap up by %1").arg(size)
+                                 : DeflectionChartText::tr("presses the cap down by %1").arg(size));
     }
 
     void makeAxes(const EvenField& field) {

@@ -17,80 +17,65 @@ GirdleRunner::~GirdleRunner() {
     m_pool.waitForDone();
 }
 
-const GirdleModel* GirdleRunner::model() {
+SharedGirdle GirdleRunner::model() {
     auto inputs = girdleInputs(m_session.facts());
     if (!inputs) {
+        forget();
         m_inputs.reset();
-        m_plate.reset();
-        m_model.reset();
-        m_answer.reset();
-        m_isBusy = false;
         m_problem = inputs.error().sentence;
-        return nullptr;
-    }
-    if (m_inputs != *inputs) {
+    } else if (m_inputs != *inputs) {
+        forget();
         m_inputs = *std::move(inputs);
         solve();
+    } else if (m_plate) {
+        putOnSprings();
     }
-    if (!m_plate) {
-        return nullptr;
-    }
-    putOnSprings();
-    return m_model ? &*m_model : nullptr;
+    return m_model;
 }
 
-const GirdleModel* GirdleRunner::finished() {
-    if (model() == nullptr && m_isBusy) {
-        m_pool.waitForDone();
-        if (take(m_answer)) {
-            emit ready(); // the event that would have told it finds it taken
-        }
-    }
+SharedGirdle GirdleRunner::finished() {
+    (void)model(); // asks, where nobody has
+    take();
     return model();
 }
 
-void GirdleRunner::solve() {
+void GirdleRunner::forget() {
+    m_pool.clear();
+    m_coming = {};
     m_plate.reset();
     m_springs.reset();
     m_model.reset();
     m_problem.clear();
-    m_pool.clear();
-    m_isBusy = true;
-    m_answer = std::make_shared<Answer>();
-    m_pool.start([this, inputs = *m_inputs, answer = m_answer] {
-        auto plate = solvedGirdle(inputs);
-        {
-            const std::scoped_lock lock(answer->mutex);
-            answer->plate = std::move(plate);
-        }
+}
+
+void GirdleRunner::solve() {
+    const auto work =
+        std::make_shared<std::packaged_task<Plate()>>([inputs = *m_inputs] { return solvedGirdle(inputs); });
+    m_coming = work->get_future();
+    m_pool.start([this, work, question = ++m_question] {
+        (*work)();
         // It travels to the screen's thread as an event, which dies with this object.
         QMetaObject::invokeMethod(
             this,
-            [this, answer] {
-                if (take(answer)) {
-                    emit ready();
+            [this, question] {
+                if (question == m_question) {
+                    take();
                 }
             },
             Qt::QueuedConnection);
     });
 }
 
-bool GirdleRunner::take(std::shared_ptr<Answer> answer) { // kept: it may be m_answer itself
-    if (answer == nullptr || answer != m_answer) {
-        return false;
+void GirdleRunner::take() {
+    if (!m_coming.valid()) {
+        return;
     }
-    const std::scoped_lock lock(answer->mutex);
-    if (!answer->plate) {
-        return false;
-    }
-    m_isBusy = false;
-    m_answer.reset();
-    if (*answer->plate) {
-        m_plate = **answer->plate;
+    if (Plate plate = m_coming.get()) {
+        m_plate = *std::move(plate);
     } else {
-        m_problem = answer->plate->error().sentence;
+        m_problem = plate.error().sentence;
     }
-    return true;
+    emit ready();
 }
 
 void GirdleRunner::putOnSprings() {
@@ -102,7 +87,7 @@ void GirdleRunner::putOnSprings() {
     m_model.reset();
     m_problem.clear();
     if (auto model = m_plate->withSprings(*m_springs)) {
-        m_model = *std::move(model);
+        m_model = std::make_shared<const GirdleModel>(*std::move(model));
     } else {
         m_problem = model.error().sentence;
     }

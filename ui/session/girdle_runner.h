@@ -2,8 +2,7 @@
 #pragma once
 #include <QObject>
 #include <QThreadPool>
-#include <memory>
-#include <mutex>
+#include <future>
 #include <optional>
 #include <session/record_session.h>
 #include <work/block_load.h>
@@ -13,6 +12,9 @@ namespace caprail {
 /// The girdle's plate of an open record for all who ask, station and sheet alike. It is solved away from the screen's
 /// thread, and again only when layout, plate or the pan rail's fasteners are others; studs and caps are put in series
 /// at once. What is outdated is never given.
+///
+/// All of it belongs to the screen's thread. The other one has a copy of what it works from and leaves what came of it
+/// in a future.
 class GirdleRunner : public QObject {
     Q_OBJECT
 public:
@@ -21,38 +23,36 @@ public:
     ~GirdleRunner() override;
 
     /// Null where there is none: `isBusy` while it is being worked out, and `ready` is sent then; else `problem` says
-    /// why. Good until it is asked again.
-    const GirdleModel* model();
+    /// why.
+    SharedGirdle model();
     /// As above, but waits for what is being worked out: for paper, which cannot be made anew.
-    const GirdleModel* finished();
-    [[nodiscard]] bool isBusy() const { return m_isBusy; }
+    SharedGirdle finished();
+    [[nodiscard]] bool isBusy() const { return m_coming.valid(); }
     [[nodiscard]] const std::string& problem() const { return m_problem; }
 
 signals:
     void ready();
 
 private:
-    /// Where a thread leaves what it worked out.
-    struct Answer {
-        std::mutex mutex;
-        std::optional<Result<SolvedGirdle>> plate;
-    };
+    using Plate = Result<SolvedGirdle>;
 
     explicit GirdleRunner(RecordSession& session);
     void solve();
-    /// Takes what was worked out; false: it is not there, or for an earlier question.
-    bool take(std::shared_ptr<Answer> answer);
+    /// Waits for the answer to the newest question, and tells that it is there; nothing where it was taken before.
+    void take();
     void putOnSprings();
+    /// Of an earlier question nothing is left.
+    void forget();
 
     RecordSession& m_session;
     QThreadPool m_pool;
-    std::shared_ptr<Answer> m_answer; ///< to the newest question
+    std::future<Plate> m_coming;  ///< the answer to the newest question, until it is taken
+    std::uint64_t m_question = 0; ///< its number
     std::optional<GirdleInputs> m_inputs;
     std::optional<SolvedGirdle> m_plate;
     std::optional<Springs> m_springs; ///< that the model stands on
-    std::optional<GirdleModel> m_model;
+    SharedGirdle m_model;
     std::string m_problem;
-    bool m_isBusy = false;
 };
 
 } // namespace caprail

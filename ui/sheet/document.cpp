@@ -5,6 +5,7 @@
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 #include <shop/build_comparison.h>
+#include <utility>
 #include <work/block_load.h>
 
 namespace caprail::sheet {
@@ -19,11 +20,12 @@ namespace {
 /// The source as it is, with a girdle of its own where nobody gives one: made once, and only if it is asked for.
 SheetSource withGirdle(SheetSource source) {
     if (!source.girdle) {
-        source.girdle = [&facts = source.facts, own = std::make_shared<std::optional<Result<GirdleModel>>>()] {
-            if (!*own) {
-                *own = girdleModel(facts);
+        source.girdle = [&facts = source.facts, own = SharedGirdle(), isMade = false]() mutable {
+            if (!std::exchange(isMade, true)) {
+                const auto made = girdleModel(facts);
+                own = made ? std::make_shared<const GirdleModel>(*made) : nullptr;
             }
-            return **own ? &***own : nullptr;
+            return own;
         };
     }
     return source;
@@ -109,13 +111,10 @@ void Document::paint(QPainter& painter, int index) const {
 void Document::paintHead(QPainter& painter) const {
     const qreal width = m_flow.width();
     const QString shop = shopOf(m_source, m_options);
-    // One line, whatever the names: the rest of a long one stands on the first page.
-    const QFontMetricsF metrics(m_type.small);
-    const QString right = metrics.elidedText(shop, Qt::ElideRight, width * 0.4);
-    const QString left = metrics.elidedText(title(), Qt::ElideRight, width * 0.57);
     const qreal y = mm(10);
-    TextBlock(left, m_type.small, width * 0.6).paint(painter, {m_type.margin, y}, m_type.quiet);
-    TextBlock(right, m_type.small, width * 0.4, Qt::AlignRight)
+    // The rest of a long name stands on the first page.
+    TextBlock::line(title(), m_type.small, width * 0.6).paint(painter, {m_type.margin, y}, m_type.quiet);
+    TextBlock::line(shop, m_type.small, width * 0.4, Qt::AlignRight)
         .paint(painter, {m_type.margin + width * 0.6, y}, m_type.quiet);
     painter.setPen(QPen(m_type.rule, points(0.5)));
     const qreal line = y + points(11.5);
@@ -138,8 +137,7 @@ void Document::paintFoot(QPainter& painter, int index) const {
               m_type.small, width * 0.66)
         .paint(painter, {m_type.margin, second}, m_type.quiet);
     const QString times = Sheet::tr("Times: %1").arg(m_times);
-    TextBlock(QFontMetricsF(m_type.small).elidedText(times, Qt::ElideRight, width * 0.33), m_type.small, width * 0.34,
-              Qt::AlignRight)
+    TextBlock::line(times, m_type.small, width * 0.34, Qt::AlignRight)
         .paint(painter, {m_type.margin + width * 0.66, second}, m_type.quiet);
 }
 

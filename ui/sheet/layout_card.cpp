@@ -2,7 +2,6 @@
 #include <session/filled.h>
 #include <sheet/layout_card.h>
 
-#include <QFontMetricsF>
 #include <algorithm>
 #include <cmath>
 #include <fasteners/thread.h>
@@ -169,8 +168,7 @@ void LayoutCard::paintRing(QPainter& painter, const Ring& ring) const {
 
 void LayoutCard::paintFrame(QPainter& painter, int index) const {
     const qreal width = m_page.width() - 2 * m_type.margin;
-    const TextBlock head(QFontMetricsF(m_type.heading).elidedText(title(), Qt::ElideRight, width * 0.97),
-                         m_type.heading, width);
+    const TextBlock head = TextBlock::line(title(), m_type.heading, width);
     {
         const Tagged tagged(painter, PdfRole::title);
         head.paint(painter, {m_type.margin, mm(11)}, m_type.accent, 0, 1);

@@ -8,12 +8,9 @@ namespace caprail::sheet {
 
 namespace {
 
-QString loadText(const std::optional<Force>& force, const Units& units) {
-    if (!force) {
-        return none();
-    }
-    const QString size = text(format(force->magnitude(), units));
-    switch (pullOf(*force)) {
+QString loadText(Force force, const Units& units) {
+    const QString size = text(format(force.magnitude(), units));
+    switch (pullOf(force, units)) {
     case Pull::up:
         return Sheet::tr("%1 up").arg(size);
     case Pull::down:
@@ -24,7 +21,7 @@ QString loadText(const std::optional<Force>& force, const Units& units) {
     return size;
 }
 
-SheetTable loadsTable(const BlockLoad& load, const Units& units) {
+SheetTable loadsTable(const std::vector<PlaceResidual>& places, const KnownLoad& load, const Units& units) {
     SheetTable table{{{Sheet::tr("Position")},
                       rightColumn(Sheet::tr("Residual")),
                       rightColumn(Sheet::tr("Load, on the rail")),
@@ -32,12 +29,13 @@ SheetTable loadsTable(const BlockLoad& load, const Units& units) {
                       rightColumn(Sheet::tr("Of the preload")),
                       rightColumn(Sheet::tr("Load, rail free"))},
                      {}};
-    for (const PlaceLoad& at : load.places) {
-        table.rows.push_back({strongCell(text(code(at.place))), text(formatSigned(at.residual, units)),
-                              loadText(at.force, units),
-                              at.forceUncertainty ? text(format(*at.forceUncertainty, units)) : Sheet::tr("not known"),
-                              at.shareOfPreload ? text(formatPercent(*at.shareOfPreload, units, 1)) : none(),
-                              loadText(at.forceFree, units)});
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const std::optional<double> share = load.shareOfPreload[i];
+        table.rows.push_back({strongCell(text(code(places[i].place))), text(formatSigned(places[i].residual, units)),
+                              loadText(load.held.force[i], units),
+                              load.uncertainty ? text(formatUp((*load.uncertainty)[i], units)) : Sheet::tr("not known"),
+                              share ? text(formatPercent(*share, units, 1)) : none(),
+                              loadText(load.free.force[i], units)});
     }
     return table;
 }
@@ -45,28 +43,30 @@ SheetTable loadsTable(const BlockLoad& load, const Units& units) {
 } // namespace
 
 void loadSection(const Writing& w) {
-    const GirdleModel* model = w.source.girdle();
-    if (model == nullptr) {
+    const SharedGirdle model = w.source.girdle();
+    if (!model) {
         return;
     }
     const Units& units = w.units();
     const auto load = std::make_shared<const BlockLoad>(blockLoad(*model, w.facts(), w.assessment(), units));
     w.flow.heading(Sheet::tr("Load that the girdle puts into the block"));
-    if (!load->held) {
-        w.flow.remark(text(load->notKnown));
+    if (!load->known) {
+        w.flow.remark(text(load->known.error().sentence));
         return;
     }
     w.flow.figure(mm(64), Sheet::tr("Map of how the plate bends; the table below holds the loads."),
-                  [model = *model, load, layout = *w.facts().layout, units,
-                   look = w.flow.type().look](QPainter& painter, const QRectF& area) {
-                      drawDeflectionChart(painter, area, model, layout, *load, Rail::held, units, look);
+                  [model, load, layout = *w.facts().layout, units, look = w.flow.type().look](QPainter& painter,
+                                                                                              const QRectF& area) {
+                      drawDeflectionChart(painter, area, *model, layout, *load, Rail::held, units, look);
                   });
-    w.flow.values({{Sheet::tr("Largest load"), text(format(load->largestAt(Rail::held)->force->magnitude(), units))},
-                   {Sheet::tr("Largest bending stress in the plate"), text(format(load->held->largestStress, units))},
+    const GirdleLoad& held = load->known->held;
+    const Force largest = held.force[load->known->largestAt(Rail::held)];
+    w.flow.values({{Sheet::tr("Largest load"), text(format(largest.magnitude(), units))},
+                   {Sheet::tr("Largest bending stress in the plate"), text(format(held.largestStress, units))},
                    {Sheet::tr("Energy"),
-                    QStringLiteral("%1 mJ").arg(text(formatNumber(load->held->energy * 1000, 1, units.decimalMark)))}},
+                    QStringLiteral("%1 mJ").arg(text(formatNumber(held.energy * 1000, 1, units.decimalMark)))}},
                   3);
-    w.flow.table(loadsTable(*load, units));
+    w.flow.table(loadsTable(load->places, *load->known, units));
     QStringList assumptions;
     for (const std::string& sentence : load->assumptions) {
         assumptions << text(sentence);

@@ -51,6 +51,13 @@ TextBlock::TextBlock(const QString& text, const QFont& font, qreal width, Qt::Al
     m_layout->endLayout();
 }
 
+TextBlock TextBlock::line(const QString& text, const QFont& font, qreal width, Qt::Alignment alignment) {
+    QString joined = text;
+    joined.replace(QLatin1Char('\n'), QLatin1Char(' '));
+    // A little less than there is room for: shaping in the layout may round the other way.
+    return {QFontMetricsF(font).elidedText(joined, Qt::ElideRight, width * 0.97), font, width, alignment};
+}
+
 qreal TextBlock::height() const {
     return heightOf(0, lines());
 }

@@ -19,6 +19,8 @@ inline constexpr qsizetype mostCharacters = 40'000;
 class TextBlock {
 public:
     TextBlock(const QString& text, const QFont& font, qreal width, Qt::Alignment alignment = Qt::AlignLeft);
+    /// A single line of that width, whatever is in the text: of one that does not fit, the beginning and an ellipsis.
+    static TextBlock line(const QString& text, const QFont& font, qreal width, Qt::Alignment alignment = Qt::AlignLeft);
 
     [[nodiscard]] int lines() const { return m_layout->lineCount(); }
     [[nodiscard]] qreal height() const;

@@ -54,7 +54,7 @@ Result<void> CheckedRequest::checkStiffness() const {
     return {};
 }
 
-/// Puts the stiffness into whole numbers: times the power of two that keeps every force within `largestForce`.
+/// Puts the stiffness into whole numbers: times the power of two that keeps every force within `forceRange`.
 void CheckedRequest::buildLoad() {
     const PlanRequest& r = *m_request;
     const std::size_t n = r.positions.size();
@@ -70,7 +70,7 @@ void CheckedRequest::buildLoad() {
         }
         most = std::max(most, row);
     }
-    const double room = static_cast<double>(largestForce) / 2;
+    const auto room = static_cast<double>(forceRange);
     m_forceScale = most > 0 ? std::exp2(std::floor(std::log2(room / most))) : 1;
     const double perUnit = inMillimetres(Length(m_unit)) * m_forceScale;
     const auto column = [&](std::size_t position) {

@@ -5,7 +5,7 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
-#include <shims/plan/objective.h>
+#include <shims/objective.h>
 #include <string>
 #include <units/band.h>
 #include <units/length.h>

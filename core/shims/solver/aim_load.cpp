@@ -24,24 +24,14 @@ SearchOutcome LeastLoad::search(std::int64_t most, std::int64_t steps, unsigned 
     });
 }
 
-/// What the residuals on offer allow, each seat by itself, found by halving.
-void LeastLoad::boundByOffers() {
-    std::int64_t& bound = m_tools.bounds.*m_of.bound;
-    std::int64_t no = bound - 1;
-    std::int64_t maybe = best().*m_of.figure;
-    while (maybe - no > 1) {
-        const std::int64_t middle = no + (maybe - no) / 2;
-        (search(middle, 0, 0) == SearchOutcome::exhausted ? no : maybe) = middle;
-    }
-    bound = maybe;
-}
-
 void LeastLoad::prove() {
+    const auto lower = [this](std::int64_t most, std::int64_t steps, unsigned probe) {
+        return search(most, steps, probe);
+    };
     if (m_tools.store.listAll(question())) {
-        boundByOffers();
+        boundByOffers(m_of.figure, m_of.bound, lower);
     }
-    closeGap(m_of.figure, m_of.bound,
-             [this](std::int64_t most, std::int64_t steps, unsigned probe) { return search(most, steps, probe); });
+    closeGap(m_of.figure, m_of.bound, lower);
 }
 
 } // namespace caprail::solver

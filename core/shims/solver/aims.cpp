@@ -22,6 +22,18 @@ Question Aim::question() const {
     return {best().shims, m_tools.open.wholeBand(), m_tools.bounds.leftOut};
 }
 
+void Aim::boundByOffers(std::int64_t Figures::*figure, std::int64_t Bounds::*atLeast, const Lower& search) {
+    std::int64_t& bound = m_tools.bounds.*atLeast;
+    std::int64_t no = bound - 1;
+    std::int64_t maybe = best().*figure;
+    while (maybe - no > 1) {
+        const std::int64_t middle = no + (maybe - no) / 2;
+        // Without a step the search only looks at what the seats have on offer.
+        (search(middle, 0, 0) == SearchOutcome::exhausted ? no : maybe) = middle;
+    }
+    bound = maybe;
+}
+
 /// Over the stacks that happen to be listed: that may be enough. It only has one go, since to list them all often costs
 /// less than a second.
 void Aim::closeOverListed(std::int64_t Figures::*figure, std::int64_t Bounds::*atLeast, const Lower& search) {
@@ -211,18 +223,13 @@ void LeastTwist::improve() {
 }
 
 void LeastTwist::prove() {
+    const auto lower = [this](std::int64_t most, std::int64_t steps, unsigned probe) {
+        return search(most, steps, probe);
+    };
     if (m_tools.store.isListed(question())) {
-        // What the residuals on offer allow, each seat by itself.
-        std::int64_t no = m_tools.bounds.twist - 1;
-        std::int64_t maybe = best().twist;
-        while (maybe - no > 1) {
-            const std::int64_t middle = (no + maybe) / 2;
-            (search(middle, 0, 0) == SearchOutcome::exhausted ? no : maybe) = middle;
-        }
-        m_tools.bounds.twist = maybe;
+        boundByOffers(&Figures::twist, &Bounds::twist, lower);
     }
-    closeGap(&Figures::twist, &Bounds::twist,
-             [this](std::int64_t most, std::int64_t steps, unsigned probe) { return search(most, steps, probe); });
+    closeGap(&Figures::twist, &Bounds::twist, lower);
 }
 
 } // namespace caprail::solver

@@ -60,6 +60,9 @@ protected:
     [[nodiscard]] virtual Question question() const;
     /// Searches for a plan whose figure is `most` at most, for so many steps.
     using Lower = std::function<SearchOutcome(std::int64_t most, std::int64_t steps, unsigned probe)>;
+    /// Raises the bound of a figure to what the stacks on offer allow, each seat by itself, found by halving. All that
+    /// the question wants must be listed.
+    void boundByOffers(std::int64_t Figures::*figure, std::int64_t Bounds::*atLeast, const Lower& search);
     /// Closes the gap between a figure of the incumbent and its bound, by `search`; leaves it open where there is no
     /// room for the stacks.
     void closeGap(std::int64_t Figures::*figure, std::int64_t Bounds::*atLeast, const Lower& search);
@@ -131,7 +134,6 @@ private:
     void prove() override;
     [[nodiscard]] bool isClosed() const override { return m_tools.bounds.*m_of.bound >= best().*m_of.figure; }
     SearchOutcome search(std::int64_t most, std::int64_t steps, unsigned probe);
-    void boundByOffers();
 
     Of m_of;
 };

@@ -40,7 +40,6 @@ public:
     }
     /// About how many stacks of so many shims serve a seat.
     [[nodiscard]] double expectedStacks(std::size_t seat, int size) const;
-    [[nodiscard]] int completeSize(std::size_t seat) const { return m_pools[seat].completeSize(); }
 
     /// Prices for the number of shims.
     [[nodiscard]] const Prices& prices() const { return m_prices; }

@@ -4,11 +4,12 @@
 
 namespace caprail::solver {
 
-/// The force at each position of the request, in whole numbers of a unit so small that what one unit of residual makes
-/// is told to one part in a million where residuals are counted in nanometres: `largestForce` at most.
+/// The force at each position of the request, in whole numbers of a unit so small that the largest which residuals in
+/// band can make has more than half of `forceRange`, and none more than all of it.
 using Forces = std::vector<std::int64_t>;
-inline constexpr std::int64_t largestForce = std::int64_t{1} << 44;
-/// Squares are taken in units of 2^squareShift, or their sum would leave the range of `never`.
+inline constexpr std::int64_t forceRange = std::int64_t{1} << 43;
+/// Forces are squared in units of 2^squareShift, or the sum over some hundred positions would leave the range of
+/// `never`.
 inline constexpr int squareShift = 17;
 inline std::int64_t squareOf(std::int64_t force) {
     const std::int64_t shifted = magnitude(force) >> squareShift;

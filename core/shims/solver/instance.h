@@ -4,7 +4,7 @@
 #include <cstdint>
 #include <packing/lagrangian.h>
 #include <packing/transposition_table.h>
-#include <shims/plan/objective.h>
+#include <shims/objective.h>
 #include <vector>
 
 namespace caprail::solver {

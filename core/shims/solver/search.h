@@ -58,7 +58,6 @@ public:
     /// At each solution `onFound(found, limits)` may tighten the limits and says whether to go on.
     SearchOutcome run(const Limits& limits, std::int64_t steps,
                       const std::function<bool(const Found&, Limits&)>& onFound);
-    [[nodiscard]] std::int64_t steps() const { return m_steps; }
     /// To find a plan where there are many rather than to prove that there is none: prices at every node, stacks by
     /// those prices alone, ties by a shuffle of its own for each `seed`.
     void probe(unsigned seed) { m_probe = seed; }

@@ -3,6 +3,7 @@
 
 #include <QFile>
 #include <algorithm>
+#include <base/say.h>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -10,11 +11,11 @@
 #include <set>
 #include <sqlite3.h>
 #include <store/file/beside.h>
-#include <store/sqlite/defences.h>
+#include <store/file/entry_loader.h>
 #include <store/file/entry_rows.h>
 #include <store/file/journal.h>
+#include <store/sqlite/defences.h>
 #include <store/sqlite/schema.h>
-#include <base/say.h>
 
 namespace caprail {
 
@@ -122,15 +123,20 @@ std::optional<std::uint32_t> versionTold(const std::string& copy) {
     return header && header->kind == FileKind::record ? std::optional(header->version) : std::nullopt;
 }
 
-/// How many of the first entries can be read whole.
+/// What a schema shows of the first entries: one for each that can be read whole, and one more where its seal fits,
+/// which it does not under a schema that hides a column.
 int entriesShown(Database& database) {
     EntryLookup lookup(database);
     EntryRow row;
-    int told = 0;
+    Seal before;
+    int shown = 0;
     for (std::int64_t number = 1; number <= 1'000; ++number) {
-        told += lookup.read(number, row) ? 1 : 0;
+        if (lookup.read(number, row)) {
+            shown += verifiedEntry(row, before) ? 2 : 1;
+            before = row.seal;
+        }
     }
-    return told;
+    return shown;
 }
 
 /// Copies block by block; counts those that the disk does not give, which are taken as zeros.
@@ -206,8 +212,9 @@ Result<void> copyDamaged(const std::string& damaged, const std::string& copy, st
 
 Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vector<std::string>& sentences) {
     auto database = openTolerantly(copy);
-    if (database) {
-        if (const auto version = versionOf(**database); version && hasOurTables(**database, *version)) {
+    // The tables say themselves of which version they are; the number in the header may be what was damaged.
+    for (std::uint32_t version = schemaVersion; database && version >= 1; --version) {
+        if (hasOurTables(**database, version)) {
             return database;
         }
     }
@@ -218,9 +225,9 @@ Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vect
     if (!QFile::copy(file, before)) {
         return refuse(Core::say("There is no room to work on a copy of the damaged record."));
     }
-    // Which version it was is in its header, which may be damaged too. Then it is the schema under which most entries
-    // show; of two alike the one whose fewer pages cover less of what follows them, and of these the newer: a column that
-    // an older record has not is empty in it, but what a newer one holds in it an older schema would not show.
+    // It is the schema under which most entries show; of several alike the one that the header names, if that looks
+    // whole, else the one whose fewer pages cover less of what follows them, and of these the newer: a column that an
+    // older record has not is empty in it.
     const auto told = versionTold(copy);
     std::uint32_t best = 0;
     int most = -1;
@@ -239,15 +246,13 @@ Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vect
         return openTolerantly(copy);
     };
     for (std::uint32_t version = 1; version <= schemaVersion; ++version) {
-        if (told && *told != version) {
-            continue;
-        }
         auto tried = graft(version);
         if (!tried) {
             return tried;
         }
         const int entries = entriesShown(**tried);
-        if ((entries > most || (entries == most && pages <= fewest)) && hasOurTables(**tried, version)) {
+        const bool isPreferred = told == version || (told != best && pages <= fewest);
+        if ((entries > most || (entries == most && isPreferred)) && hasOurTables(**tried, version)) {
             most = entries;
             fewest = pages;
             best = version;

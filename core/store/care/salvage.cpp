@@ -76,6 +76,15 @@ std::vector<std::string> runsOf(const std::vector<std::int64_t>& numbers) {
     return runs;
 }
 
+/// The sentence with the record, as its path may be shown, in the place of the copy that was worked on: nobody has
+/// heard of that.
+std::string ofRecord(std::string sentence, const std::string& copy, const std::string& record) {
+    for (auto at = sentence.find(copy); at != std::string::npos; at = sentence.find(copy, at + record.size())) {
+        sentence.replace(at, copy.size(), record);
+    }
+    return sentence;
+}
+
 /// Carries entries over from the damaged database into a new one.
 class Salvage {
 public:
@@ -256,14 +265,11 @@ Result<SalvageReport> salvage(const std::string& damaged, const std::string& new
             return done;
         }
         auto done = Salvage(**from, **to, std::move(*source), now, report).run();
-        if (!done) {
-            std::string sentence = done.error().sentence;
-            if (const auto at = sentence.find(copy); at != std::string::npos) {
-                sentence.replace(at, copy.size(), *resolved);
-            }
-            return refuse(sentence);
+        const std::string record = visibly(*resolved);
+        for (std::string& sentence : report.sentences) {
+            sentence = ofRecord(std::move(sentence), copy, record);
         }
-        return done;
+        return done ? done : refuse(ofRecord(done.error().sentence, copy, record));
     });
     if (!made) {
         return tl::unexpected(made.error());

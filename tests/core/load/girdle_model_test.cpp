@@ -3,6 +3,7 @@
 
 #include <Eigen/Eigenvalues>
 #include <cmath>
+#include <future>
 #include <gtest/gtest.h>
 #include <load/condensation.h>
 
@@ -174,6 +175,25 @@ TEST(GirdleModel, is_solved_once_for_whatever_springs_stand_under_it) {
     EXPECT_FALSE(solved->withSprings(Springs(8, Stiffness())));
 }
 
+TEST(GirdleModel, tells_several_threads_the_same_at_once) {
+    const auto model = std::make_shared<const GirdleModel>(modelOf(layoutOf(5, 1, 5)));
+    std::vector<Length> residuals(model->places().size());
+    residuals[3] = thou(2);
+    const GirdleLoad once = model->load(residuals, Rail::held);
+    std::vector<std::future<GirdleLoad>> loads;
+    for (int i = 0; i < 4; ++i) {
+        loads.push_back(std::async(std::launch::async, [=] {
+            (void)model->deflections(residuals, Rail::free);
+            return model->load(residuals, Rail::held);
+        }));
+    }
+    for (std::future<GirdleLoad>& load : loads) {
+        const GirdleLoad again = load.get();
+        EXPECT_EQ(again.force, once.force);
+        EXPECT_EQ(again.energy, once.energy);
+    }
+}
+
 TEST(GirdleModel, carries_the_uncertainty_of_each_residual_into_each_force) {
     const GirdleModel model = modelOf(layoutOf(5, 1, 5));
     std::vector<Length> only(10);
@@ -225,9 +245,20 @@ TEST(GirdleModel, finds_stiffness_and_stress_that_a_finer_grid_does_not_change) 
 
 TEST(GirdleModel, refuses_a_plate_that_cannot_be) {
     const EngineLayout layout = layoutOf(5, 1, 5);
-    EXPECT_FALSE(girdleOf(layout, steel(0.01)));
-    EXPECT_FALSE(girdleOf(layout, {inches(0.25), psi(30e6), 0.5}));
-    EXPECT_FALSE(girdleOf(layout, {inches(0.25), psi(300), 0.3}));
+    const auto refusal = [&](const GirdlePlate& plate) {
+        const auto refused = girdleOf(layout, plate);
+        return refused ? std::string() : refused.error().sentence;
+    };
+    // What was read is never rounded to what would have done.
+    EXPECT_EQ(refusal(steel(0.029999)),
+              "The girdle's plate is given as 0.029999 in thick: it must be from 0.03 to 1.5 in.");
+    EXPECT_EQ(
+        refusal({inches(0.25), megapascals(33'999), 0.3}),
+        "The girdle's elastic modulus is given as 33.999 GPa: it must be from 34 to 276 GPa; steel has about 207, "
+        "aluminium about 71.");
+    EXPECT_EQ(refusal({inches(0.25), psi(30e6), 0.5}),
+              "The girdle's Poisson's ratio is given as 0.500: it must be from 0 to 0.49; steel has about 0.29, "
+              "aluminium about 0.33.");
     GirdlePlate wide = steel();
     wide.shape.windowAlong = inches(4.0);
     wide.shape.windowAcross = inches(4.0);

@@ -6,6 +6,7 @@
 #include <random>
 #include <store/care/check.h>
 #include <store/care/salvage.h>
+#include <store/sqlite/header.h>
 
 namespace caprail {
 namespace {
@@ -13,6 +14,7 @@ namespace {
 using namespace samples;
 using testing::ElementsAre;
 using testing::HasSubstr;
+using testing::Not;
 
 class SalvageTest : public testing::Test {
 protected:
@@ -31,6 +33,9 @@ protected:
             const CheckReport check = checkFile(fresh);
             EXPECT_EQ(check.verdict, CheckVerdict::sound) << check.findings.front();
             EXPECT_EQ(check.entries, report->kept + report->added);
+            for (const std::string& sentence : report->sentences) {
+                EXPECT_THAT(sentence, Not(HasSubstr("/copy"))) << "the record is told of, not what was worked on";
+            }
         }
         return report;
     }
@@ -115,6 +120,23 @@ TEST_F(SalvageTest, mends_a_broken_header_and_a_broken_list_of_tables) {
     report = salvaged();
     ASSERT_TRUE(report) << report.error().sentence;
     EXPECT_EQ(keptSeal(), ledger.seal());
+}
+
+TEST_F(SalvageTest, goes_by_the_tables_and_not_by_the_version_in_the_header) {
+    for (char named = 1; named <= static_cast<char>(schemaVersion); ++named) {
+        for (const bool isListBroken : {false, true}) {
+            std::string altered = sound;
+            altered[63] = named;
+            if (isListBroken) {
+                altered.replace(100, 3996, 3996, '\0');
+            }
+            write(path, altered);
+            const auto report = salvaged();
+            ASSERT_TRUE(report) << report.error().sentence;
+            EXPECT_TRUE(report->isWhole()) << static_cast<int>(named) << ": " << report->sentences.back();
+            EXPECT_EQ(keptSeal(), ledger.seal()) << static_cast<int>(named);
+        }
+    }
 }
 
 TEST_F(SalvageTest, keeps_altered_entries_and_says_which) {

@@ -127,6 +127,27 @@ TEST_P(EarlierVersion, is_salvaged_when_it_is_damaged) {
     EXPECT_TRUE(read(path) == damaged);
 }
 
+TEST_P(EarlierVersion, is_salvaged_whatever_version_its_header_names) {
+    for (std::uint32_t named = 1; named <= schemaVersion; ++named) {
+        for (const bool isListBroken : {false, true}) {
+            std::string damaged = original;
+            damaged[63] = static_cast<char>(named);
+            if (isListBroken) {
+                std::fill(damaged.begin() + 100, damaged.begin() + 4096, '\0'); // the root of the list of tables
+            }
+            write(path, damaged);
+            std::filesystem::remove(folder / "new.caprail");
+            const auto report = salvage(path, folder / "new.caprail", morning);
+            ASSERT_TRUE(report) << named << ": " << report.error().sentence;
+            EXPECT_TRUE(report->isWhole()) << named << ": " << report->sentences.back();
+            const auto file = RecordFile::open(folder / "new.caprail", OpenMode::readOnly);
+            ASSERT_TRUE(file);
+            EXPECT_TRUE(textOf(file->ledger()).starts_with(text)) << named;
+            EXPECT_EQ(isListBroken, !report->sentences.empty()) << named << ": only what was damaged is put in";
+        }
+    }
+}
+
 TEST_P(EarlierVersion, altered_in_its_schema_or_rows_is_not_upgraded) {
     for (const std::string sql : {"CREATE TABLE lie (x)", "DROP VIEW history"}) {
         write(path, original);

@@ -54,6 +54,24 @@ TEST(Format, writes_the_other_quantities) {
     EXPECT_EQ(format(*Band::between(tenths(-5), tenths(5)), inch), "−0.0005 to 0.0005 in");
 }
 
+TEST(FormatUp, never_writes_a_force_smaller_than_it_is) {
+    const Units inch;
+    const Units metric{LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
+    EXPECT_EQ(formatUp(poundsForce(0.2), inch), "1 lbf");
+    EXPECT_EQ(formatUp(poundsForce(4.1), inch), "5 lbf");
+    for (int pounds = 0; pounds < 2'000; ++pounds) {
+        EXPECT_EQ(formatUp(poundsForce(pounds), inch), format(poundsForce(pounds), inch));
+    }
+    EXPECT_EQ(formatUp(newtons(17.2), metric), "18 N");
+    EXPECT_EQ(formatUp(newtons(1'201), metric), "1.3 kN");
+    EXPECT_EQ(formatFineDown(inches(0.000279), inch), "0.00027 in");
+    EXPECT_EQ(formatFineDown(inches(0.00028), inch), "0.00028 in");
+    EXPECT_EQ(formatFineDown(millimetres(0.00799), metric), "0.0079 mm");
+    EXPECT_TRUE(isWrittenAsNothing(-poundsForce(0.4), inch));
+    EXPECT_FALSE(isWrittenAsNothing(-poundsForce(0.4), metric));
+    EXPECT_TRUE(isWrittenAsNothing(nanometres(-1'200), inch));
+}
+
 TEST(Band, cannot_be_built_the_wrong_way_round) {
     const auto band = Band::between(tenths(5), tenths(-5));
     ASSERT_FALSE(band);

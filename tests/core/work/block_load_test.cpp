@@ -55,25 +55,23 @@ TEST(BlockLoad, is_not_known_anywhere_while_a_residual_is_missing) {
     }
     const BlockLoad load = blockLoad(*girdleModel(bench.facts), bench.facts, bench.assessment, inchUnits);
     ASSERT_EQ(load.missing, (std::vector<Position>{{2, Side::left}}));
-    EXPECT_FALSE(load.held);
-    EXPECT_EQ(load.largestAt(Rail::held), nullptr);
-    EXPECT_FALSE(load.places.front().force);
-    EXPECT_NE(load.notKnown.find("cap 2 left"), std::string::npos);
+    ASSERT_FALSE(load.known);
+    EXPECT_NE(load.known.error().sentence.find("cap 2 left"), std::string::npos);
     WorkBench empty;
     empty.make(withPlate());
     const BlockLoad none = blockLoad(*girdleModel(empty.facts), empty.facts, empty.assessment, inchUnits);
     EXPECT_EQ(none.missing.size(), 6U);
-    EXPECT_FALSE(none.held);
+    EXPECT_FALSE(none.known);
 }
 
 TEST(BlockLoad, follows_the_stacks_with_the_uncertainty_of_their_residuals) {
     BuiltBench bench;
     const GirdleModel model = *girdleModel(bench.facts);
     const BlockLoad flush = blockLoad(model, bench.facts, bench.assessment, inchUnits);
-    ASSERT_TRUE(flush.held);
-    EXPECT_EQ(flush.largestAt(Rail::held)->force, Force()) << "every residual is nothing";
-    ASSERT_TRUE(flush.places[0].forceUncertainty);
-    EXPECT_GT(*flush.places[0].forceUncertainty, poundsForce(1));
+    ASSERT_TRUE(flush.known);
+    EXPECT_EQ(flush.known->held.force, std::vector<Force>(6)) << "every residual is nothing";
+    ASSERT_TRUE(flush.known->uncertainty);
+    EXPECT_GT(flush.known->uncertainty->front(), poundsForce(1));
 
     bench.make(ShimAdded{"low", {thou(48), ""}, ""});
     bench.make(ShimMeasured{"low", {thou(48), ""}, "MIC"});
@@ -82,24 +80,49 @@ TEST(BlockLoad, follows_the_stacks_with_the_uncertainty_of_their_residuals) {
     EXPECT_EQ(effect.find("puts "), 0U) << effect;
     bench.make(StackBuilt{{2, Side::left}, {{"low"}}});
     const BlockLoad low = blockLoad(model, bench.facts, bench.assessment, inchUnits);
-    const PlaceLoad& at = low.places[2];
+    const PlaceResidual& at = low.places[2];
     EXPECT_EQ(at.place, (Position{2, Side::left}));
     EXPECT_EQ(at.residual, thou(2));
-    EXPECT_NEAR(inPoundsForce(*at.force), 2 * inPoundsPerThou(model.stiffness(Rail::held, 2, 2)), 0.1);
-    ASSERT_TRUE(at.shareOfPreload) << "the main studs have a thread and a torque";
-    EXPECT_LT(*at.shareOfPreload, 0.05);
+    ASSERT_TRUE(low.known);
+    EXPECT_NEAR(inPoundsForce(low.known->held.force[2]), 2 * inPoundsPerThou(model.stiffness(Rail::held, 2, 2)), 0.1);
+    ASSERT_TRUE(low.known->shareOfPreload[2]) << "the main studs have a thread and a torque";
+    EXPECT_LT(*low.known->shareOfPreload[2], 0.05);
     EXPECT_EQ(effectOnCap(model, low, {2, Side::left}, thou(-2), inchUnits).find("takes "), 0U);
+}
+
+TEST(BlockLoad, tells_no_change_that_would_be_written_as_nothing) {
+    BuiltBench bench;
+    bench.shim("low", 48, 48);
+    bench.make(StackBuilt{{2, Side::left}, {{"low"}}});
+    const GirdleModel model = *girdleModel(bench.facts);
+    const BlockLoad low = bench.load();
+    const auto effectOf = [&](Force change, const Units& units) {
+        const double rate = inNewtonsPerMillimetre(model.stiffness(Rail::held, 2, 2));
+        return effectOnCap(model, low, {2, Side::left}, millimetres(inNewtons(change) / rate), units);
+    };
+    const Units metric{LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
+    EXPECT_EQ(effectOf(-poundsForce(0.4), inchUnits), "leaves the load on the cap as it is") << "not: 0 lbf";
+    EXPECT_EQ(effectOf(-poundsForce(0.4), metric), "takes 2 N off the cap");
+    EXPECT_EQ(effectOf(-poundsForce(3), inchUnits), "takes 3 lbf off the cap");
+    ASSERT_TRUE(low.known);
+    const Force all = low.known->held.force[2];
+    EXPECT_EQ(effectOf(-(all + all), inchUnits),
+              "turns the load on the cap round, to " + format(all, inchUnits) + " down")
+        << "as large as it was, and not as it was";
+    EXPECT_EQ(pullOf(poundsForce(0.4), inchUnits), Pull::none);
+    EXPECT_EQ(pullOf(-poundsForce(0.6), inchUnits), Pull::down);
 }
 
 TEST(BlockLoad, is_not_known_anywhere_while_a_stack_is_stale) {
     BuiltBench bench;
-    ASSERT_TRUE(bench.load().held);
+    ASSERT_TRUE(bench.load().known);
     bench.make(ShimMeasured{"S-2L", {thou(51), ""}, "MIC"});
     const BlockLoad load = bench.load();
-    EXPECT_FALSE(load.held);
+    ASSERT_FALSE(load.known);
     EXPECT_EQ(load.places[2].known, ResidualOf::stale) << "its gap is accepted";
     EXPECT_EQ(load.missing, (std::vector<Position>{{2, Side::left}}));
-    EXPECT_EQ(load.notKnown, "No load is known yet: no gap is accepted, or the stack is stale, at cap 2 left.");
+    EXPECT_EQ(load.known.error().sentence,
+              "No load is known yet: no gap is accepted, or the stack is stale, at cap 2 left.");
 }
 
 TEST(BlockLoad, takes_stud_and_cap_by_their_own_dimensions_where_the_group_gives_them) {
@@ -150,12 +173,12 @@ TEST(BlockLoad, knows_the_place_of_the_largest_load_for_each_way_the_girdle_is_h
     bench.shim("low", 48, 48);
     bench.make(StackBuilt{{2, Side::left}, {{"low"}}});
     const BlockLoad load = bench.load();
-    const PlaceLoad* held = load.largestAt(Rail::held);
-    ASSERT_NE(held, nullptr);
-    EXPECT_EQ(held->place, (Position{2, Side::left}));
-    EXPECT_EQ(pullOf(*held->under(Rail::held)), Pull::up);
-    ASSERT_NE(load.largestAt(Rail::free), nullptr);
-    EXPECT_LT(load.largestAt(Rail::free)->under(Rail::free)->magnitude(), held->force->magnitude());
+    ASSERT_TRUE(load.known);
+    const std::size_t held = load.known->largestAt(Rail::held);
+    EXPECT_EQ(load.places[held].place, (Position{2, Side::left}));
+    EXPECT_EQ(pullOf(load.known->under(Rail::held).force[held], inchUnits), Pull::up);
+    const std::size_t free = load.known->largestAt(Rail::free);
+    EXPECT_LT(load.known->under(Rail::free).force[free].magnitude(), load.known->held.force[held].magnitude());
 }
 
 TEST(BlockLoad, draws_the_plate_down_by_the_whole_gap_where_no_stack_is_built) {
@@ -163,10 +186,10 @@ TEST(BlockLoad, draws_the_plate_down_by_the_whole_gap_where_no_stack_is_built) {
     bench.make(withPlate());
     bench.survey();
     const BlockLoad load = blockLoad(*girdleModel(bench.facts), bench.facts, bench.assessment, inchUnits);
-    ASSERT_TRUE(load.held);
+    ASSERT_TRUE(load.known);
     EXPECT_EQ(load.places[0].known, ResidualOf::bareGap);
     EXPECT_EQ(load.places[0].residual, thou(50));
-    EXPECT_GT(*load.largestAt(Rail::held)->force, poundsForce(300));
+    EXPECT_GT(load.known->held.force[load.known->largestAt(Rail::held)], poundsForce(300));
 }
 
 TEST(BlockLoad, gives_the_plan_its_stiffness_and_says_when_least_load_cannot_be_aimed_at) {
@@ -192,7 +215,7 @@ TEST(BlockLoad, gives_the_plan_its_stiffness_and_says_when_least_load_cannot_be_
     EXPECT_EQ(plan->loads.size(), 6U);
 }
 
-TEST(GirdlePlateOf, refuses_what_no_plate_can_be) {
+TEST(DescribedGirdle, refuses_what_no_plate_can_be) {
     WorkBench bench;
     LayoutSet layout = withPlate();
     layout.plateThickness = inches(5);

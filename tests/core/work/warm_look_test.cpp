@@ -12,6 +12,10 @@ FilmQuestion under(double pounds) {
     return question;
 }
 
+Result<std::vector<BearingFilm>> filmsOf(const WorkBench& bench, const Warming& warming, const FilmQuestion& question) {
+    return bearingFilms(warmClearances(bench.facts, bench.assessment, warming), warming.blockNow, question, inchUnits);
+}
+
 TEST(WarmLook, sees_each_measured_clearance_at_the_temperatures_named) {
     WorkBench bench;
     bench.tightenAll();
@@ -27,21 +31,20 @@ TEST(WarmLook, sees_each_measured_clearance_at_the_temperatures_named) {
     EXPECT_NEAR(inInches(*list[0].warm - list[0].asMeasured), inInches(list[0].journal) * 10.0 * 70 * 1e-6, 1e-7);
     warming.blockNow = celsius(900);
     EXPECT_FALSE(warmClearances(bench.facts, bench.assessment, warming)[0].warm);
-    EXPECT_TRUE(
-        bearingFilms(bench.facts, bench.assessment, warming, under(3000), inchUnits).error().sentence.find("200 °C") !=
-        std::string::npos)
-        << bearingFilms(bench.facts, bench.assessment, warming, under(3000), inchUnits).error().sentence;
+    const auto films = filmsOf(bench, warming, under(3000));
+    ASSERT_FALSE(films);
+    EXPECT_NE(films.error().sentence.find("200 °C"), std::string::npos) << films.error().sentence;
 }
 
 TEST(WarmLook, tells_no_film_until_somebody_names_a_load_and_something_is_measured) {
     WorkBench bench;
     bench.tightenAll();
-    const auto unmeasured = bearingFilms(bench.facts, bench.assessment, usualWarming(), under(3000), inchUnits);
+    const auto unmeasured = filmsOf(bench, usualWarming(), under(3000));
     ASSERT_FALSE(unmeasured);
     EXPECT_EQ(unmeasured.error().sentence,
               "No clearance is measured with a micrometer yet: measure journals and bores first.");
     bench.bearings();
-    const auto unloaded = bearingFilms(bench.facts, bench.assessment, usualWarming(), usualFilmQuestion(), inchUnits);
+    const auto unloaded = filmsOf(bench, usualWarming(), usualFilmQuestion());
     ASSERT_FALSE(unloaded);
     EXPECT_NE(unloaded.error().sentence.find("mPa·s. No load is named"), std::string::npos);
 }
@@ -52,7 +55,7 @@ TEST(WarmLook, tells_the_film_of_each_bearing_as_measured_and_warm) {
     bench.bearings();
     Warming warming = usualWarming();
     warming.block = millionthsPerKelvin(21.5);
-    const auto films = bearingFilms(bench.facts, bench.assessment, warming, under(3000), inchUnits);
+    const auto films = filmsOf(bench, warming, under(3000));
     ASSERT_TRUE(films) << films.error().sentence;
     ASSERT_EQ(films->size(), 3U);
     const BearingFilm& first = films->front();
@@ -71,7 +74,7 @@ TEST(WarmLook, says_of_one_bearing_why_it_has_no_film_and_tells_the_others) {
     Warming warming = usualWarming();
     warming.crankNow = celsius(300);
     warming.crank = millionthsPerKelvin(30);
-    const auto films = bearingFilms(bench.facts, bench.assessment, warming, under(3000), inchUnits);
+    const auto films = filmsOf(bench, warming, under(3000));
     ASSERT_TRUE(films) << films.error().sentence;
     EXPECT_TRUE(films->front().asMeasured);
     ASSERT_FALSE(films->front().warm);

@@ -304,14 +304,9 @@ BlockLoad oneLow(const GirdleModel& model) {
     BlockLoad load;
     std::vector<Length> residuals(model.places().size());
     residuals[5] = thou(4);
-    load.held = model.load(residuals, Rail::held);
+    load.known = KnownLoad{model.load(residuals, Rail::held), model.load(residuals, Rail::free), {}, {}};
     for (std::size_t i = 0; i < residuals.size(); ++i) {
-        PlaceLoad at;
-        at.place = model.places()[i];
-        at.known = ResidualOf::stack;
-        at.residual = residuals[i];
-        at.force = load.held->force[i];
-        load.places.push_back(at);
+        load.places.push_back({model.places()[i], ResidualOf::stack, residuals[i], {}});
     }
     return load;
 }

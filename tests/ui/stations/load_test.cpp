@@ -7,7 +7,9 @@
 #include <QTableView>
 #include <charts/deflection_chart.h>
 #include <charts/spread_chart.h>
+#include <cmath>
 #include <planview/plan_view.h>
+#include <stations/bearings/film.h>
 #include <stations/bearings/station.h>
 #include <stations/common/entry_field.h>
 #include <stations/girdle/load_page.h>
@@ -135,6 +137,19 @@ TEST_F(Load, a_typed_stack_says_what_it_takes_off_the_cap) {
     EXPECT_TRUE(echo().contains(" off the cap"));
 }
 
+TEST_F(Load, is_not_worked_out_anew_when_a_plan_comes) {
+    describePlate();
+    bench.buildOneLow();
+    panel.setMode(GirdleMode::stacks);
+    auto* load = child<QLabel>(panel, "loadOfStacks");
+    EXPECT_TRUE(load->text().contains("Largest load")) << load->text().toStdString();
+    load->setText("as it was");
+    emit panel.planRunner().planReady();
+    EXPECT_EQ(load->text(), "as it was");
+    emit GirdleRunner::of(*bench.session).ready();
+    EXPECT_TRUE(load->text().contains("Largest load")) << load->text().toStdString();
+}
+
 TEST_F(Load, says_what_a_band_is_worth_and_back) {
     describePlate();
     bench.survey();
@@ -142,6 +157,22 @@ TEST_F(Load, says_what_a_band_is_worth_and_back) {
     child<QLineEdit>(panel, "largestLoad")->setText("40");
     EXPECT_TRUE(text("bandForLoad").contains("keep every load at or below 40 lbf"))
         << text("bandForLoad").toStdString();
+    // What is told of either keeps its promise: the band rounded down, its cost up.
+    const SharedGirdle girdle = GirdleRunner::of(*bench.session).model();
+    ASSERT_NE(girdle, nullptr);
+    const auto pounds = [&](const char* band) {
+        return std::ceil(inPoundsForce(girdle->largestWithin(inches(QString(band).toDouble()), Rail::held)) - 1e-3);
+    };
+    for (const char* band : {"0.0003", "0.0004", "0.0005", "0.0006", "0.0007"}) {
+        child<QLineEdit>(panel, "bandOfResidual")->setText(band);
+        EXPECT_TRUE(text("costOfBand").contains(QStringLiteral(" %1 lbf").arg(pounds(band))))
+            << text("costOfBand").toStdString();
+    }
+    for (const char* load : {"11", "17", "23", "31", "37"}) {
+        child<QLineEdit>(panel, "largestLoad")->setText(load);
+        const double told = text("bandForLoad").section("± ", 1).section(' ', 0, 0).toDouble();
+        EXPECT_LE(girdle->largestWithin(inches(told), Rail::held), poundsForce(QString(load).toDouble() + 1e-3));
+    }
     child<QLineEdit>(panel, "bandOfResidual")->setText("0.0010");
     const QString once = text("costOfBand");
     EXPECT_TRUE(once.contains("can cost up to ")) << once.toStdString();
@@ -183,6 +214,13 @@ TEST(OilFilm, is_not_told_until_somebody_names_a_load) {
     EXPECT_TRUE(cell(films, 0, 2).endsWith(" thou")) << cell(films, 0, 2).toStdString();
     EXPECT_NE(cell(films, 0, 1), cell(films, 0, 2)) << "warm the clearance is another";
     EXPECT_TRUE(remark().contains("no verdict"));
+    QSignalSpy edited(child<BearingsFilm>(panel), &BearingsFilm::edited);
+    auto* oil = child<QComboBox>(panel, "filmOil");
+    const QString before = cell(films, 0, 2);
+    oil->setCurrentIndex(1);
+    emit oil->activated(1);
+    EXPECT_NE(cell(films, 0, 2), before);
+    EXPECT_EQ(edited.count(), 1) << "of the one oil or of the other, never of half of each";
     child<QLineEdit>(panel, "filmSpeed")->setText("fast");
     EXPECT_EQ(films->model()->rowCount(), 0);
     EXPECT_TRUE(remark().contains("“fast”")) << remark().toStdString();

@@ -35,6 +35,53 @@ TEST(PlanSentence, says_that_nobody_set_the_band_which_the_plan_was_made_for) {
         << planSentence(outcome, inchUnits).toStdString();
 }
 
+TEST(PlanSentence, says_of_a_plan_that_is_not_proven_what_may_still_be_bettered) {
+    StationRecord bench;
+    bench.survey();
+    bench.kit();
+    PlanOutcome outcome;
+    outcome.task = planTaskFor(bench.facts(), bench.assessment());
+    outcome.plan = *planStacks(outcome.task.request);
+    StackPlan& plan = *outcome.plan;
+    plan.proven = false;
+    const auto says = [&](Objective objective, const char* words) {
+        outcome.task.request.objective = objective;
+        EXPECT_TRUE(planSentence(outcome, inchUnits).contains(words)) << planSentence(outcome, inchUnits).toStdString();
+    };
+    says(Objective::leastTwist, "No plan is better in any figure.");
+    plan.sumResidual = tenths(5);
+    says(Objective::smallestResidual, "only the residuals may still be bettered");
+    plan.twistSum = 12;
+    says(Objective::leastTwist, "only the twist and the residuals may still be bettered");
+    plan.sumSquareLoad = 40;
+    says(Objective::leastLoad, "only the loads may still be bettered");
+    plan.bound.shims = plan.shims - 1;
+    says(Objective::leastLoad, "nor then fewer than 5 shims");
+}
+
+TEST(ComparisonSentence, tells_no_saving_as_nothing) {
+    PlanComparison built;
+    built.inBand = 6;
+    built.shims = 9;
+    built.largestLoad = inNewtons(poundsForce(40));
+    const auto says = [&](PlanFigure figure, const char* words) {
+        built.decides = figure;
+        EXPECT_TRUE(comparisonSentence(built, inchUnits).endsWith(words))
+            << comparisonSentence(built, inchUnits).toStdString();
+    };
+    built.largerLoad = inNewtons(poundsForce(12));
+    says(PlanFigure::largestLoad, "largest load 40 lbf. The plan's largest load is 12 lbf smaller.");
+    built.largerLoad = inNewtons(poundsForce(0.3));
+    says(PlanFigure::largestLoad, "The plan's largest load is a little smaller.");
+    built.largerResidual = tenths(3);
+    built.largerSum = tenths(4);
+    says(PlanFigure::largestResidual, "The plan's largest residual is 0.0003 in smaller.");
+    says(PlanFigure::sumResidual, "The plan's residuals add up to 0.0004 in less.");
+    built.largerResidual = built.largerSum = Length(900);
+    says(PlanFigure::largestResidual, "The plan's largest residual is a little smaller.");
+    says(PlanFigure::sumResidual, "The plan's residuals add up to a little less.");
+}
+
 TEST(PickupAdvice, says_which_way_and_by_how_much) {
     StationRecord low;
     low.pickup(7.6); // clearance 0.210, middle of the band 0.3125

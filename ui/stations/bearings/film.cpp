@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLineEdit>
+#include <QSignalBlocker>
 #include <algorithm>
 #include <charts/film_chart.h>
 #include <session/look.h>
@@ -86,6 +87,7 @@ QGridLayout* BearingsFilm::buildFields() {
 void BearingsFilm::build() {
     m_load->setObjectName(QStringLiteral("filmLoad"));
     m_speed->setObjectName(QStringLiteral("filmSpeed"));
+    m_grade->setObjectName(QStringLiteral("filmOil"));
     m_table->setObjectName(QStringLiteral("films"));
     m_remark->setObjectName(QStringLiteral("filmRemark"));
     m_load->setPlaceholderText(tr("none named"));
@@ -120,8 +122,14 @@ void BearingsFilm::takeGrade() {
     const auto index = static_cast<std::size_t>(std::max(0, m_grade->currentIndex()));
     if (index < grades.size()) {
         const char mark = m_session.units().decimalMark;
-        m_at40->setText(qtText(formatNumber(grades[index].at40, 1, mark)));
-        m_at100->setText(qtText(formatNumber(grades[index].at100, 1, mark)));
+        {
+            // Both or neither: between the two there is an oil that nobody chose.
+            const QSignalBlocker first(m_at40);
+            const QSignalBlocker second(m_at100);
+            m_at40->setText(qtText(formatNumber(grades[index].at40, 1, mark)));
+            m_at100->setText(qtText(formatNumber(grades[index].at100, 1, mark)));
+        }
+        emit edited();
     }
 }
 
@@ -150,14 +158,12 @@ Result<FilmQuestion> BearingsFilm::read() const {
     return question;
 }
 
-void BearingsFilm::refresh(const Warming* warming) {
+void BearingsFilm::refresh(const std::vector<WarmClearance>& clearances, std::optional<Temperature> oilNow) {
     using Films = std::vector<BearingFilm>;
     const Result<FilmQuestion> question =
-        warming != nullptr ? read()
-                           : Result<FilmQuestion>(refuse(coreText(tr("The temperatures beside this cannot be read."))));
-    const Result<Films> films =
-        question ? bearingFilms(m_session.facts(), m_session.assessment(), *warming, *question, m_session.units())
-                 : Result<Films>(tl::unexpected(question.error()));
+        oilNow ? read() : Result<FilmQuestion>(refuse(coreText(tr("The temperatures beside this cannot be read."))));
+    const Result<Films> films = question ? bearingFilms(clearances, *oilNow, *question, m_session.units())
+                                         : Result<Films>(tl::unexpected(question.error()));
     QString problem = films ? QString() : qtText(films.error().sentence);
     for (const BearingFilm& film : films.value_or(Films())) {
         if (!film.warm) {

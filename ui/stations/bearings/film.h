@@ -20,8 +20,9 @@ class BearingsFilm : public QWidget {
     Q_OBJECT
 public:
     explicit BearingsFilm(RecordSession& session, QWidget* parent = nullptr);
-    /// `warming` as the page beside it reads it; null: it cannot be read.
-    void refresh(const Warming* warming);
+    /// The clearances as the page beside it shows them, and how warm the oil is; none: the temperatures there cannot be
+    /// read.
+    void refresh(const std::vector<WarmClearance>& clearances, std::optional<Temperature> oilNow);
 
 signals:
     void edited();

@@ -158,7 +158,7 @@ void BearingsWarm::refresh() {
             problem = qtText(row.warm.error().sentence);
         }
     }
-    m_film.refresh(warming ? &*warming : nullptr);
+    m_film.refresh(rows, warming ? std::optional(warming->blockNow) : std::nullopt);
     const bool isBare = rows.empty() && problem.isEmpty();
     m_table->put(std::move(rows));
     const QString block = m_blockIs->currentData().toString();

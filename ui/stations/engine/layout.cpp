@@ -3,7 +3,7 @@
 
 #include <QFrame>
 #include <QHBoxLayout>
-#include <assessment/girdle_plate_of.h>
+#include <assessment/described_girdle.h>
 #include <planview/plan_view.h>
 #include <session/girdle_advice.h>
 #include <text/label.h>

@@ -90,16 +90,17 @@ PlanContent recheckContent(const RecordSession& session) {
 PlanContent loadContent(const RecordSession& session, const BlockLoad* load, Rail rail) {
     PlanContent content = planContent(session.facts());
     content.layers = PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::loads;
-    for (const PlaceLoad& at : load == nullptr ? std::vector<PlaceLoad>() : load->places) {
-        const std::optional<Force>& force = at.under(rail);
+    for (std::size_t i = 0; load != nullptr && i < load->places.size(); ++i) {
+        const Position place = load->places[i].place;
         PlanMark mark;
-        mark.place = qtText(code(at.place));
-        mark.state = stateOf(session.assessment(), "stack:", at.place);
-        if (force) {
-            mark.figure = qtText(format(force->magnitude(), session.units()));
-            mark.note = loadWord(*force);
+        mark.place = qtText(code(place));
+        mark.state = stateOf(session.assessment(), "stack:", place);
+        if (load->known) {
+            const Force force = load->known->under(rail).force[i];
+            mark.figure = qtText(format(force.magnitude(), session.units()));
+            mark.note = loadWord(force, session.units());
             mark.spoken = mark.figure + QStringLiteral(" ") + mark.note;
-            content.loads[mark.place] = inNewtons(*force);
+            content.loads[mark.place] = inNewtons(force);
         }
         content.marks.push_back(std::move(mark));
     }

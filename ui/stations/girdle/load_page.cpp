@@ -21,48 +21,45 @@ namespace caprail {
 
 namespace {
 
-std::vector<TableColumn<PlaceLoad>> loadColumns(const RecordSession& session, const GirdleLoadPage& page) {
-    const auto force = [&page](const PlaceLoad& at) { return at.under(page.rail()); };
-    const auto share = [&page](const PlaceLoad& at) {
-        return page.rail() == Rail::held ? at.shareOfPreload : std::nullopt;
-    };
-    return {{.title = GirdleLoadPage::tr("At"), .text = [](const PlaceLoad& at) { return qtText(code(at.place)); }},
-            {.title = GirdleLoadPage::tr("Residual"),
-             .text =
-                 [&session](const PlaceLoad& at) {
-                     return at.isKnown() ? qtText(formatSigned(at.residual, session.units())) : QStringLiteral("—");
-                 },
-             .value = [](const PlaceLoad& at) { return valueOf(at.residual); },
-             .isFigure = true},
-            {.title = GirdleLoadPage::tr("Load"),
-             .text = [&session, force](
-                         const PlaceLoad& at) { return force(at) ? loadText(*force(at), session.units()) : QString(); },
-             .value = [force](const PlaceLoad& at) { return valueOf(force(at)); },
-             .isFigure = true},
-            {.title = GirdleLoadPage::tr("± U"),
-             .text =
-                 [&session, &page](const PlaceLoad& at) {
-                     return page.rail() == Rail::free || !at.force ? QString()
-                            : at.forceUncertainty ? qtText(format(*at.forceUncertainty, session.units()))
+std::vector<TableColumn<LoadRow>> loadColumns(const RecordSession& session) {
+    return {
+        {.title = GirdleLoadPage::tr("At"), .text = [](const LoadRow& row) { return qtText(code(row.at.place)); }},
+        {.title = GirdleLoadPage::tr("Residual"),
+         .text =
+             [&session](const LoadRow& row) {
+                 return row.at.isKnown() ? qtText(formatSigned(row.at.residual, session.units())) : QStringLiteral("—");
+             },
+         .value = [](const LoadRow& row) { return row.at.isKnown() ? valueOf(row.at.residual) : SortValue(); },
+         .isFigure = true},
+        {.title = GirdleLoadPage::tr("Load"),
+         .text =
+             [&session](const LoadRow& row) { return row.force ? loadText(*row.force, session.units()) : QString(); },
+         .value = [](const LoadRow& row) { return valueOf(row.force); },
+         .isFigure = true},
+        {.title = GirdleLoadPage::tr("± U"),
+         .text =
+             [&session](const LoadRow& row) {
+                 return !row.isHeld || !row.force ? QString()
+                        : row.uncertainty         ? qtText(formatUp(*row.uncertainty, session.units()))
                                                   : GirdleLoadPage::tr("not known");
-                 },
-             .value = [](const PlaceLoad& at) { return valueOf(at.forceUncertainty); },
-             .isFigure = true},
-            {.title = GirdleLoadPage::tr("Of preload"),
-             .text =
-                 [&session, share](const PlaceLoad& at) {
-                     return share(at) ? qtText(formatPercent(*share(at), session.units(), 1)) : QString();
-                 },
-             .value = [share](const PlaceLoad& at) { return valueOf(share(at).value_or(0)); },
-             .isFigure = true}};
+             },
+         .value = [](const LoadRow& row) { return valueOf(row.uncertainty); },
+         .isFigure = true},
+        {.title = GirdleLoadPage::tr("Of preload"),
+         .text =
+             [&session](const LoadRow& row) {
+                 return row.shareOfPreload ? qtText(formatPercent(*row.shareOfPreload, session.units(), 1)) : QString();
+             },
+         .value = [](const LoadRow& row) { return row.shareOfPreload ? valueOf(*row.shareOfPreload) : SortValue(); },
+         .isFigure = true}};
 }
 
 } // namespace
 
 GirdleLoadPage::GirdleLoadPage(RecordSession& given, QWidget* parent)
     : GirdlePage(given, parent), m_summary(new Label(this)), m_rail(new QComboBox(this)),
-      m_table(new Table<PlaceLoad, Position>(
-          tr("Loads"), [](const PlaceLoad& at) { return at.place; }, loadColumns(given, *this), this)),
+      m_table(new Table<LoadRow, Position>(
+          tr("Loads"), [](const LoadRow& row) { return row.at.place; }, loadColumns(given), this)),
       m_largest(new QLineEdit(this)), m_band(new QLineEdit(this)), m_bandFor(new Label(this)),
       m_costOf(new Label(this)), m_assumptions(new Label(this)) {
     build();
@@ -125,10 +122,9 @@ Rail GirdleLoadPage::rail() const {
 
 void GirdleLoadPage::refresh(Position selected) {
     GirdleRunner& girdle = GirdleRunner::of(session());
-    const GirdleModel* model = girdle.model();
-    m_girdle = model == nullptr ? std::nullopt : std::optional(*model);
-    m_load = model == nullptr ? std::nullopt : std::optional(blockLoad(*model, facts(), assessment(), units()));
-    m_problem = model != nullptr ? QString() : girdle.isBusy() ? tr("Working out …") : qtText(girdle.problem());
+    m_girdle = girdle.model();
+    m_load = m_girdle ? std::optional(blockLoad(*m_girdle, facts(), assessment(), units())) : std::nullopt;
+    m_problem = m_girdle ? QString() : girdle.isBusy() ? tr("Working out …") : qtText(girdle.problem());
     m_summary->setText(m_load ? loadSentence(*m_load, rail(), units()) : m_problem);
     QStringList assumptions;
     if (m_load) {
@@ -141,9 +137,26 @@ void GirdleLoadPage::refresh(Position selected) {
     showWorth();
 }
 
+std::vector<LoadRow> GirdleLoadPage::rows() const {
+    std::vector<LoadRow> list;
+    for (std::size_t i = 0; m_load && i < m_load->places.size(); ++i) {
+        LoadRow& row = list.emplace_back(LoadRow{m_load->places[i], {}, rail() == Rail::held, {}, {}});
+        if (!m_load->known) {
+            continue;
+        }
+        const KnownLoad& known = *m_load->known;
+        row.force = known.under(rail()).force[i];
+        if (row.isHeld) {
+            row.uncertainty = known.uncertainty ? std::optional((*known.uncertainty)[i]) : std::nullopt;
+            row.shareOfPreload = known.shareOfPreload[i];
+        }
+    }
+    return list;
+}
+
 void GirdleLoadPage::showTable(Position selected) {
     const QSignalBlocker quiet(m_table); // what the station chose is no choice of the person's
-    m_table->put(m_load ? m_load->places : std::vector<PlaceLoad>());
+    m_table->put(rows());
     m_table->select(selected);
 }
 
@@ -155,7 +168,7 @@ QString GirdleLoadPage::bandFor(const GirdleModel& model) const {
     }
     const auto band = model.bandFor(largest->value, rail());
     return band ? tr("Residuals within ± %1 keep every load at or below %2, however they are spread.")
-                      .arg(qtText(formatFine(*band, units())), qtText(format(largest->value, units())))
+                      .arg(qtText(formatFineDown(*band, units())), qtText(format(largest->value, units())))
                 : tr("Held like this, no residual makes a load.");
 }
 
@@ -164,7 +177,7 @@ QString GirdleLoadPage::costOf(const GirdleModel& model) const {
                                   {coreText(tr("the band of the residual")), Length(1), thou(100)});
     return band ? tr("Residuals within ± %1 can cost up to %2 at one place.")
                       .arg(qtText(format(band->value, units())),
-                           qtText(format(model.largestWithin(band->value, rail()), units())))
+                           qtText(formatUp(model.largestWithin(band->value, rail()), units())))
                 : qtText(band.error().sentence);
 }
 

@@ -51,6 +51,7 @@ void GirdleStacks::build() {
     m_field->setObjectName(QStringLiteral("stack"));
     m_takeOver->setObjectName(QStringLiteral("takeOverPlan"));
     m_pin->setObjectName(QStringLiteral("pinStack"));
+    m_flushness->setObjectName(QStringLiteral("loadOfStacks"));
     m_anew->setObjectName(QStringLiteral("planAllAnew"));
     m_anew->setCheckable(true);
     m_anew->setAutoDefault(false);
@@ -75,7 +76,6 @@ void GirdleStacks::build() {
     connect(m_pin, &QPushButton::clicked, this, &GirdleStacks::togglePin);
     connect(m_confirm, &QPushButton::clicked, this, &GirdleStacks::confirm);
     connect(m_aside, &QPushButton::clicked, this, &GirdleStacks::setAsideFromStack);
-    connect(&m_runner, &PlanRunner::planReady, this, [this] { refresh(m_position); });
     connect(m_heading, &PlaceHeading::whyAsked, this, [this] {
         BudgetWindow::open(tr("residual at %1").arg(qtText(describe(m_position))),
                            residualBudgetOf(facts(), m_position), session(), this);
@@ -137,6 +137,11 @@ void GirdleStacks::refresh(Position selected) {
     askForStack();
 }
 
+void GirdleStacks::showPlan() {
+    refreshPlan();
+    refreshPlace();
+}
+
 void GirdleStacks::refreshPlan() {
     const PlanOutcome* outcome = m_runner.outcome();
     const bool hasPlan = outcome != nullptr && outcome->plan;
@@ -167,9 +172,8 @@ void GirdleStacks::refreshPlan() {
 }
 
 void GirdleStacks::refreshLoad() {
-    const GirdleModel* model = GirdleRunner::of(session()).model();
-    m_girdle = model == nullptr ? std::nullopt : std::optional(*model);
-    m_load = model == nullptr ? std::nullopt : std::optional(blockLoad(*model, facts(), assessment(), units()));
+    m_girdle = GirdleRunner::of(session()).model();
+    m_load = m_girdle ? std::optional(blockLoad(*m_girdle, facts(), assessment(), units())) : std::nullopt;
     QString flushness = flushnessSentence(assessment(), units());
     if (m_load) {
         flushness += QLatin1Char('\n') + loadSentence(*m_load, Rail::held, units());
@@ -243,7 +247,7 @@ QString GirdleStacks::effectOf(Length residual) const {
     if (!m_load) {
         return {};
     }
-    const auto at = std::ranges::find(m_load->places, m_position, &PlaceLoad::place);
+    const auto at = std::ranges::find(m_load->places, m_position, &PlaceResidual::place);
     return at == m_load->places.end()
                ? QString()
                : qtText(effectOnCap(*m_girdle, *m_load, m_position, residual - at->residual, units()));

@@ -21,6 +21,8 @@ class GirdleStacks : public GirdlePage {
 public:
     GirdleStacks(RecordSession& session, PlanRunner& runner, QWidget* parent = nullptr);
     void refresh(Position selected) override;
+    /// Shows what came of the plan since; all else stands as it was.
+    void showPlan();
     void focusField() override;
     bool type(const QString& text) override;
     /// What the plan is for: the open places, or everything where the person asked for that.
@@ -47,8 +49,8 @@ private:
     /// What the shims typed for a position do to the load on its cap; empty while that is not known.
     [[nodiscard]] QString effectOf(Length residual) const;
     PlanRunner& m_runner;
-    std::optional<GirdleModel> m_girdle; ///< as of the last refresh; none: not known, or not worked out yet
-    std::optional<BlockLoad> m_load;     ///< with it
+    SharedGirdle m_girdle;           ///< as of the last refresh; null: not known, or not worked out yet
+    std::optional<BlockLoad> m_load; ///< with it
     Position m_position;
     Label* m_plan;
     Label* m_unmet;

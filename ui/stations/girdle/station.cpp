@@ -51,7 +51,7 @@ void GirdleStation::build() {
     connect(m_stacks, &GirdleStacks::kitAsked, this, [this] { setMode(GirdleMode::shims); });
     listenTo(m_gaps);
     listenTo(m_stacks);
-    connect(&m_runner, &PlanRunner::planReady, this, &GirdleStation::refreshBoard);
+    connect(&m_runner, &PlanRunner::planReady, this, &GirdleStation::planReady);
     connect(&m_girdle, &GirdleRunner::ready, this, &GirdleStation::girdleReady);
 }
 
@@ -94,7 +94,7 @@ GirdleLoadPage* GirdleStation::load() {
     if (m_load == nullptr) {
         m_load = new GirdleLoadPage(session(), this);
         listenTo(m_load);
-        connect(m_load, &GirdleLoadPage::railChosen, this, &GirdleStation::refresh);
+        connect(m_load, &GirdleLoadPage::railChosen, this, &GirdleStation::showWork);
         m_right->addWidget(m_load);
     }
     return m_load;
@@ -173,26 +173,35 @@ void GirdleStation::focusMode() {
 }
 
 void GirdleStation::plan() {
-    const GirdleModel* girdle = m_girdle.model();
+    const SharedGirdle girdle = m_girdle.model();
     if (m_girdle.isBusy()) {
         m_runner.wait(); // without its loads it would be another plan
         return;
     }
     m_runner.solve(
-        planTaskFor(session().facts(), session().assessment(), session().units(), m_stacks->scope(), girdle));
+        planTaskFor(session().facts(), session().assessment(), session().units(), m_stacks->scope(), girdle.get()));
 }
 
 void GirdleStation::girdleReady() {
     plan();
-    if (m_mode == GirdleMode::load) {
-        refresh();
-    } else if (m_mode == GirdleMode::stacks) {
-        m_stacks->refresh(m_position);
+    if (m_mode == GirdleMode::load || m_mode == GirdleMode::stacks) {
+        showWork();
+    }
+}
+
+void GirdleStation::planReady() {
+    if (m_mode == GirdleMode::stacks) {
+        m_stacks->showPlan();
+        refreshBoard();
     }
 }
 
 void GirdleStation::refresh() {
     plan();
+    showWork();
+}
+
+void GirdleStation::showWork() {
     m_actions->setPosition(m_position);
     if (m_mode == GirdleMode::shims) {
         kit()->refresh();

@@ -58,7 +58,11 @@ private:
     void refreshBoard();
     /// Asks for the plan of what is known; while the plate is being worked out, nothing.
     void plan();
+    /// With the plate worked out there is a load to tell, and to plan for.
     void girdleReady();
+    void planReady();
+    /// What is known, in the mode that is on.
+    void showWork();
     [[nodiscard]] GirdlePage* page() const;
     void focusMode();
     /// The modes that take the whole room: the kit and the study of a feel.

@@ -90,12 +90,12 @@ void GirdleSurvey::showSpread(GirdleMode mode) {
 
 void GirdleSurvey::showLoad(const GirdleLoadPage& load) {
     const BlockLoad* now = load.load();
-    const GirdleModel* model = load.model();
-    if (model == nullptr || now == nullptr || !now->held) {
-        deflections()->setNothing(now == nullptr ? load.problem() : qtText(now->notKnown), screenLook());
+    if (now == nullptr || !now->known) {
+        deflections()->setNothing(now == nullptr ? load.problem() : qtText(now->known.error().sentence), screenLook());
         return;
     }
-    deflections()->setData(*model, *m_session.facts().layout, *now, load.rail(), m_session.units(), screenLook());
+    deflections()->setData(*load.model(), *m_session.facts().layout, *now, load.rail(), m_session.units(),
+                           screenLook());
 }
 
 } // namespace caprail

@@ -105,14 +105,29 @@ static QString figuresText(const StackPlan& plan, const Units& units) {
 
 /// What a plan that is not proven may still lack.
 static QString shortfall(const StackPlan& plan, const ShareOfBound& share) {
-    return share.figure == PlanFigure::inBand || share.figure == PlanFigure::shims
-               ? GirdleWordsText::tr("No plan can have more than %1 in band, nor then fewer than %2 shims: this is at "
-                                     "least %3 % of what can be.")
-                     .arg(plan.bound.inBand)
-                     .arg(plan.bound.shims)
-                     .arg(std::floor(100 * share.share))
-               : GirdleWordsText::tr("No plan has more in band, nor as many with fewer shims; only the residuals may "
-                                     "still be bettered.");
+    switch (share.figure) {
+    case PlanFigure::inBand:
+    case PlanFigure::shims:
+        return GirdleWordsText::tr("No plan can have more than %1 in band, nor then fewer than %2 shims: this is at "
+                                   "least %3 % of what can be.")
+            .arg(plan.bound.inBand)
+            .arg(plan.bound.shims)
+            .arg(std::floor(100 * share.share));
+    case PlanFigure::largestResidual:
+    case PlanFigure::sumResidual:
+        return GirdleWordsText::tr("No plan has more in band, nor as many with fewer shims; only the residuals may "
+                                   "still be bettered.");
+    case PlanFigure::twistSum:
+        return GirdleWordsText::tr("No plan has more in band, nor as many with fewer shims; only the twist and the "
+                                   "residuals may still be bettered.");
+    case PlanFigure::largestLoad:
+    case PlanFigure::sumSquareLoad:
+        return GirdleWordsText::tr("No plan has more in band, nor as many with fewer shims; only the loads may still "
+                                   "be bettered.");
+    case PlanFigure::none:
+        break;
+    }
+    return GirdleWordsText::tr("No plan is better in any figure.");
 }
 
 QString planSentence(const PlanOutcome& outcome, const Units& units) {
@@ -186,22 +201,32 @@ QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
     return lines.join(QLatin1Char('\n'));
 }
 
-/// What the best plan saves, by the figure that decides between it and the stacks as built.
+/// What the best plan saves, by the figure that decides between it and the stacks as built. What is written as nothing
+/// is saved all the same, but not told by its figure.
 static QString savedByPlan(const PlanComparison& built, const Units& units) {
+    const auto figure = [&](auto saved) {
+        return isWrittenAsNothing(saved, units) ? QString() : qtText(format(saved, units));
+    };
     switch (built.decides) {
     case PlanFigure::inBand:
         return GirdleWordsText::tr("The plan has %1 more in band.").arg(built.fewerInBand);
     case PlanFigure::shims:
         return GirdleWordsText::tr("The plan saves %n shims.", nullptr, built.moreShims);
-    case PlanFigure::largestLoad:
-        return GirdleWordsText::tr("The plan's largest load is %1 smaller.")
-            .arg(qtText(format(newtons(built.largerLoad), units)));
-    case PlanFigure::largestResidual:
-        return GirdleWordsText::tr("The plan's largest residual is %1 smaller.")
-            .arg(qtText(format(built.largerResidual, units)));
-    case PlanFigure::sumResidual:
-        return GirdleWordsText::tr("The plan's residuals add up to %1 less.")
-            .arg(qtText(format(built.largerSum, units)));
+    case PlanFigure::largestLoad: {
+        const QString load = figure(newtons(built.largerLoad));
+        return load.isEmpty() ? GirdleWordsText::tr("The plan's largest load is a little smaller.")
+                              : GirdleWordsText::tr("The plan's largest load is %1 smaller.").arg(load);
+    }
+    case PlanFigure::largestResidual: {
+        const QString residual = figure(built.largerResidual);
+        return residual.isEmpty() ? GirdleWordsText::tr("The plan's largest residual is a little smaller.")
+                                  : GirdleWordsText::tr("The plan's largest residual is %1 smaller.").arg(residual);
+    }
+    case PlanFigure::sumResidual: {
+        const QString sum = figure(built.largerSum);
+        return sum.isEmpty() ? GirdleWordsText::tr("The plan's residuals add up to a little less.")
+                             : GirdleWordsText::tr("The plan's residuals add up to %1 less.").arg(sum);
+    }
     case PlanFigure::twistSum:
         return GirdleWordsText::tr("The plan twists the plate less.");
     case PlanFigure::sumSquareLoad:
@@ -235,13 +260,16 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
     if (built.inBand > 0) {
         figures << GirdleWordsText::tr("largest residual %1").arg(qtText(format(built.largestResidual, units)));
     }
+    if (built.decides == PlanFigure::largestLoad || built.decides == PlanFigure::sumSquareLoad) {
+        figures << GirdleWordsText::tr("largest load %1").arg(qtText(format(newtons(built.largestLoad), units)));
+    }
     return joined({GirdleWordsText::tr("As built: %1.").arg(figures.join(QStringLiteral(", "))),
                    savedByPlan(built, units), larger},
                   QStringLiteral(" "));
 }
 
-QString loadWord(Force force) {
-    switch (pullOf(force)) {
+QString loadWord(Force force, const Units& units) {
+    switch (pullOf(force, units)) {
     case Pull::up:
         return GirdleWordsText::tr("up");
     case Pull::down:
@@ -253,23 +281,24 @@ QString loadWord(Force force) {
 }
 
 QString loadText(Force force, const Units& units) {
-    const Pull pull = pullOf(force);
+    const Pull pull = pullOf(force, units);
     const QString shape = pull == Pull::up     ? QStringLiteral("▲ ")
                           : pull == Pull::down ? QStringLiteral("▼ ")
                                                : QString();
-    return shape + qtText(format(force.magnitude(), units)) + QLatin1Char(' ') + loadWord(force);
+    return shape + qtText(format(force.magnitude(), units)) + QLatin1Char(' ') + loadWord(force, units);
 }
 
 QString loadSentence(const BlockLoad& load, Rail rail, const Units& units) {
-    const PlaceLoad* most = load.largestAt(rail);
-    if (most == nullptr) {
-        return qtText(load.notKnown);
+    if (!load.known) {
+        return qtText(load.known.error().sentence);
     }
-    const Force force = most->under(rail).value_or(Force());
-    const GirdleLoad& here = *load.under(rail);
+    const GirdleLoad& here = load.known->under(rail);
+    const std::size_t most = load.known->largestAt(rail);
+    const Force force = here.force[most];
     return GirdleWordsText::tr("Largest load %1 at %2, %3. Largest bending stress in the plate %4; energy %5 mJ.")
-        .arg(qtText(format(force.magnitude(), units)), qtText(describe(most->place)), loadWord(force),
-             qtText(format(here.largestStress, units)), qtText(formatNumber(here.energy * 1000, 1, units.decimalMark)));
+        .arg(qtText(format(force.magnitude(), units)), qtText(describe(load.places[most].place)),
+             loadWord(force, units), qtText(format(here.largestStress, units)),
+             qtText(formatNumber(here.energy * 1000, 1, units.decimalMark)));
 }
 
 QString gapSentence(const GapResult& gap, const Units& units) {

@@ -29,7 +29,7 @@ QString comparisonSentence(const PlanComparison& comparison, const Units& units)
 QString gapSentence(const GapResult& gap, const Units& units);
 
 /// "up" where the girdle pulls the cap up, "down" where it presses it down, "none".
-QString loadWord(Force force);
+QString loadWord(Force force, const Units& units);
 /// "▲ 38 lbf up": by shape and word.
 QString loadText(Force force, const Units& units);
 /// The largest load and where, the plate's stress and energy; or what is missing to know it.

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <assessment/girdle_plate_of.h>
+#include <assessment/described_girdle.h>
 
 #include <base/say.h>
 
