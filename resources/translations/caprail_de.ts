@@ -2919,8 +2919,8 @@ vergrößert</translation>
 <context>
     <name>PublishText</name>
     <message>
-        <source>The settings could not be written to %1: they hold until the program ends, and it goes on trying.</source>
-        <translation>Die Einstellungen ließen sich nicht in %1 schreiben: Sie gelten, bis das Programm endet, und es versucht es weiter.</translation>
+        <source>The settings could not be written to %1: see that it can be written, then try again.</source>
+        <translation>Die Einstellungen ließen sich nicht in %1 schreiben: dafür sorgen, dass dort geschrieben werden kann, dann noch einmal versuchen.</translation>
     </message>
 </context>
 <context>

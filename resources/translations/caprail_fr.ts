@@ -2919,8 +2919,8 @@ agrandie</translation>
 <context>
     <name>PublishText</name>
     <message>
-        <source>The settings could not be written to %1: they hold until the program ends, and it goes on trying.</source>
-        <translation>Les réglages n&apos;ont pu être écrits dans %1&#xa0;: ils valent jusqu&apos;à la fin du programme, qui continue d&apos;essayer.</translation>
+        <source>The settings could not be written to %1: see that it can be written, then try again.</source>
+        <translation>Les réglages n&apos;ont pu être écrits dans %1&#xa0;: faire en sorte que ce fichier puisse être écrit, puis réessayer.</translation>
     </message>
 </context>
 <context>

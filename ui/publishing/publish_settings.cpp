@@ -37,12 +37,11 @@ Result<void> PublishSettings::save() const {
     settings.setValue(QStringLiteral("publish/schedule"), qtWord(schedule));
     settings.sync();
     if (settings.status() != QSettings::NoError) {
-        return tl::unexpected(Problem{
-            filled(PublishText::tr(
-                       "The settings could not be written to %1: they hold until the program ends, and it goes on "
-                       "trying."),
-                   settings.fileName())
-                .toStdString()});
+        return tl::unexpected(
+            Problem{filled(PublishText::tr(
+                               "The settings could not be written to %1: see that it can be written, then try again."),
+                           settings.fileName())
+                        .toStdString()});
     }
     return {};
 }

@@ -12,7 +12,7 @@ struct PublishSettings {
 
     static PublishSettings load();
     /// Refuses, with a sentence, a name that `parseService` refuses, above all one with a password in it: that is never
-    /// kept; and says so when the disk does not take it. Then this program goes by it, and writes it as soon as it can.
+    /// kept; and says so when the disk does not take them.
     Result<void> save() const;
     friend bool operator==(const PublishSettings&, const PublishSettings&) = default;
 };
