@@ -10,6 +10,7 @@
 #include <QTimeZone>
 #include <assessment/assessment.h>
 #include <functional>
+#include <memory>
 #include <ledger/ledger.h>
 #include <optional>
 #include <units/format.h>
@@ -41,7 +42,7 @@ struct SheetSource {
     /// The bytes kept under a hash (64 hexadecimal digits); empty when there are none.
     std::function<QByteArray(const std::string& sha256)> attachment;
     /// The model of the girdle, null where there is none; empty: the sheet makes its own, which takes 100 to 200 ms.
-    std::function<SharedGirdle()> girdle = {};
+    std::function<std::shared_ptr<const GirdleModel>()> girdle = {};
 };
 
 /// Writes the sheet as PDF/A-1b (ISO 19005-1) with title and author, tagged for readers that speak (ISO 32000-1, 14.8);
