@@ -21,7 +21,7 @@ Result<KeyNote> noteOf(const SealSigned& signature) {
 }
 
 SignatureFact factOf(const Ledger& ledger, const Entry& entry, const SealSigned& signature) {
-    SignatureFact fact{entry.sequence, entry.time, entry.person, {}, signature.signedEntry, {}, false};
+    SignatureFact fact{entry.sequence, entry.time, entry.person, {}, signature.signedEntry, {}};
     fact.key.name = signature.keyName;
     if (auto note = noteOf(signature)) {
         fact.key = std::move(*note);

@@ -23,11 +23,11 @@ std::string entryLine(const Body& body) {
     const KindInfo& info = kindOf(body);
     const std::vector<Cell> cells = cellsOf(body);
     QJsonObject object{{QStringLiteral("kind"), qtText(info.kind)}};
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        const QString name = qtText(info.columns[i].name);
-        if (const auto* number = std::get_if<std::int64_t>(&cells[i])) {
+    for (auto column = info.columns.begin(); const Cell& cell : cells) {
+        const QString name = qtText((column++)->name);
+        if (const auto* number = std::get_if<std::int64_t>(&cell)) {
             object.insert(name, static_cast<qint64>(*number));
-        } else if (const auto* words = std::get_if<std::string>(&cells[i])) {
+        } else if (const auto* words = std::get_if<std::string>(&cell)) {
             object.insert(name, qtText(*words));
         }
     }

@@ -12,7 +12,7 @@ namespace caprail {
 namespace {
 
 /// What is asked of the database: a later question of the same kind takes the place of one that waits.
-constexpr char firstTopic[] = "first", countTopic[] = "count", groupsTopic[] = "groups";
+constexpr char firstTopic[] = "first", countTopic[] = "count", headsTopic[] = "groups";
 constexpr std::int64_t pageSize = 100;
 constexpr std::size_t mostPages = 40; ///< that are kept: a list of any length needs no more memory
 
@@ -200,7 +200,7 @@ bool DatabaseModel::isUnderItsHeads(std::int64_t page, const std::vector<ShopRow
 /// Records that were published or changed since the heads were counted move those of later pages under others' heads.
 void DatabaseModel::askWhetherGroupsChanged() {
     m_link->ask(
-        groupsTopic, [wish = m_shown](Connection& connection) { return ListingPages(connection).groups(wish); },
+        headsTopic, [wish = m_shown](Connection& connection) { return ListingPages(connection).groups(wish); },
         [this, wish = m_shown](const Result<std::vector<ListingGroup>>& groups) {
             const auto same = [](const ListingGroup& one, const ListingGroup& other) {
                 return std::tie(one.customer, one.state, one.records) ==

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 #include <ledger/history_line.h>
 #include <ledger/kinds.h>
+#include <utility>
 
 namespace caprail {
 namespace {
@@ -19,6 +20,7 @@ public:
 
     void fill(std::string& text) { text = next(); }
     void fill(NameList& list) { list.names = {next()}; }
+    void fill(std::int64_t& number) { number = 7; }
     template <class Q> void fill(Entered<Q>& entered) { entered.typed = next(); }
     template <class T> void fill(Rare<T>& rare) {
         rare = T{};
@@ -55,6 +57,80 @@ TEST(HistoryLine, has_a_sentence_for_every_kind_and_leaves_no_text_out) {
             EXPECT_THAT(line, HasSubstr(text)) << info.kind << ": " << line;
         }
     }
+}
+
+/// Puts something else into a member, if it has more than one thing to say; texts have their own test above.
+class Alterer {
+public:
+    template <class T> bool alter(Rare<T>& rare) { return std::exchange(rare, Rare<T>()).has_value(); }
+    template <class T> bool alter(std::optional<T>& optional) {
+        return std::exchange(optional, std::nullopt).has_value();
+    }
+    template <class Q> bool alter(Entered<Q>& entered) { return alter(entered.value); }
+    template <class Tag> bool alter(Quantity<Tag>& quantity) {
+        quantity = Quantity<Tag>(quantity.value() + 100'000'000);
+        return true;
+    }
+    template <Worded E> bool alter(E& word) {
+        const auto& all = allWords<E>();
+        const auto at = std::ranges::find(all, word, [](const auto& one) { return one.value; });
+        word = at + 1 == all.end() ? all.front().value : (at + 1)->value;
+        return true;
+    }
+    bool alter(std::int64_t& number) {
+        ++number;
+        return true;
+    }
+    bool alter(bool& isSo) {
+        isSo = !isSo;
+        return true;
+    }
+    template <class Other> bool alter(Other&) { return false; }
+};
+
+/// The names of the members of a kind that its sentence does not tell.
+template <class S> std::vector<std::string> untold() {
+    const Body whole = filled<S>().first;
+    std::vector<std::string> names;
+    const auto look = [&](const auto& field) {
+        S other = whole.get<S>();
+        if (Alterer().alter(other.*(field.member)) && historyLine(Body(other), {}) == historyLine(whole, {})) {
+            names.push_back(std::string(S::kind) + "." + std::string(field.name));
+        }
+    };
+    std::apply([&](const auto&... fields) { (look(fields), ...); }, S::fields());
+    return names;
+}
+template <std::size_t... i> std::vector<std::string> untoldOfEveryKind(std::index_sequence<i...>) {
+    std::vector<std::string> all;
+    const auto add = [&](const std::vector<std::string>& names) { all.insert(all.end(), names.begin(), names.end()); };
+    (add(untold<Body::Type<i>>()), ...);
+    return all;
+}
+
+TEST(HistoryLine, tells_every_value_of_every_kind) {
+    // Of these, another member of the filled entry speaks: the places of a named group, a dipstick, which has no throw,
+    // and its clearance; the step that a check holds; the value that answers it. Below they speak for themselves.
+    EXPECT_THAT(untoldOfEveryKind(std::make_index_sequence<Body::count>()),
+                testing::UnorderedElementsAre("fastener_group_set.ring", "trial_fit_result.throw_number",
+                                              "trial_fit_result.result", "own_check_set.holds",
+                                              "own_check_answered.answer"));
+    const auto line = [](Body body) { return historyLine(body, {}); };
+    FastenerGroupSet ring;
+    ring.ring = Ring::outer;
+    EXPECT_NE(line(ring), line(FastenerGroupSet()));
+    OwnCheckSet check;
+    check.ownCheck = "tray";
+    const std::string closing = line(check);
+    check.holds = OwnCheckHolds::trialFit;
+    EXPECT_NE(line(check), closing);
+    OwnCheckAnswered answer;
+    answer.answer = YesNo::yes;
+    EXPECT_THAT(line(answer), HasSubstr("at place 1: yes"));
+    answer.answer = YesNo::no;
+    EXPECT_THAT(line(answer), HasSubstr("at place 1: no"));
+    answer.answer = {};
+    EXPECT_THAT(line(answer), HasSubstr("at place 1: see its photo"));
 }
 
 TEST(HistoryLine, says_it_as_it_is_said_at_the_bench) {

@@ -167,7 +167,8 @@ TEST_F(Check, tells_by_the_seal_of_a_sheet_whether_the_end_was_cut_off) {
 TEST_F(Check, reads_a_seal_as_people_type_it_and_refuses_what_is_none) {
     EXPECT_EQ(*readShortForm("3f2a-91c0-77de-0b15-a4c2"), "3f2a91c077de0b15a4c2");
     EXPECT_EQ(*readShortForm(" 3F2A 91C0 77DE 0B15 A4C2"), "3f2a91c077de0b15a4c2");
-    for (const std::string wrong : {"", "3f2a", "3f2a-91c0-77de-0b15-a4cg", "3f2a-91c0-77de-0b15-a4c2-11"}) {
+    for (const std::string wrong :
+         {"", "3f2a", "3f2a-91c0-77de-0b15-a4cg", "3f2a-91c0-77de-0b15-a4c2-11", "3f2a-91c0-77de-0b15-a4c2x"}) {
         const auto read = readShortForm(wrong);
         ASSERT_FALSE(read) << wrong;
         EXPECT_THAT(read.error().sentence, HasSubstr("five groups of four digits"));

@@ -107,3 +107,38 @@ TEST(StackPlanDeadline, is_kept_by_large_kits) {
         }
     }
 }
+
+// Stopped after so many questions, a plan claims no more than what is true: its bound never forbids the best plan, and
+// what it calls proven is the best.
+TEST(StackPlanDeadline, never_claims_more_than_was_shown) {
+    int stoppedOnes = 0;
+    for (const Family family : {Family::measured40, Family::scarce, Family::exact, Family::tight, Family::unmet,
+                                Family::triples, Family::noLimit, Family::twinsAny, Family::tiny}) {
+        for (unsigned seed = 300; seed < 306; ++seed) {
+            plancases::PlanCase c = makeCase(family, seed);
+            const StackPlan best = planStacks(c.request, {}).value();
+            ASSERT_TRUE(best.proven) << c.name;
+            for (const int most : {0, 1, 2, 3, 5, 8, 13, 21, 34, 55, 89}) {
+                SCOPED_TRACE(c.name + ", stopped after " + std::to_string(most));
+                int asked = 0;
+                const StackPlan plan = planStacks(c.request, {[&] { return ++asked > most; }}).value();
+                stoppedOnes += plan.proven ? 0 : 1;
+                EXPECT_LE(plan.inBand, best.inBand);
+                ASSERT_GE(plan.bound.inBand, best.inBand);
+                if (plan.bound.inBand == best.inBand) {
+                    EXPECT_LE(plan.bound.shims, best.shims);
+                    if (plan.bound.shims == best.shims) {
+                        EXPECT_LE(plan.bound.largestResidual, best.largestResidual);
+                    }
+                }
+                if (plan.proven) {
+                    EXPECT_EQ(plan.inBand, best.inBand);
+                    EXPECT_EQ(plan.shims, best.shims);
+                    EXPECT_EQ(plan.largestResidual, best.largestResidual);
+                    EXPECT_EQ(plan.sumResidual, best.sumResidual);
+                }
+            }
+        }
+    }
+    EXPECT_GT(stoppedOnes, 50) << "else nothing was stopped";
+}
