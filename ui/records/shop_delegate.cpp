@@ -36,10 +36,10 @@ void ShopTable::fitLines() {
 }
 
 void ShopTable::takeKeyboard() {
-    setFocus();
-    if (model() != nullptr && !currentIndex().isValid()) {
-        selectLineFrom(0, 1);
+    if (model() != nullptr && !currentIndex().flags().testFlag(Qt::ItemIsSelectable)) {
+        selectLineFrom(0, 1); // else Qt gives the keyboard to the first line, be it the head of a group
     }
+    setFocus();
 }
 
 void ShopTable::setEmptyText(const QString& sentence) {

@@ -8,6 +8,7 @@
 #include <QStandardPaths>
 #include <QUrl>
 #include <memory>
+#include <mutex>
 
 // GLib names a member “signals”, which Qt takes for a word of its own.
 #undef signals
@@ -18,7 +19,10 @@ namespace caprail {
 void noteInSharedRecent(const QString& path) {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
     const QByteArray list = QFile::encodeName(folder + QStringLiteral("/recently-used.xbel"));
-    // Two that read it at a time would each write it without the other's record: windows of this program, and programs.
+    // Two that read it at a time would each write it without the other's record: windows of this program, which wait in
+    // a row, and other programs, which are asked again and again.
+    static std::mutex windows;
+    const std::lock_guard inARow(windows);
     constexpr int patience = 2000; // milliseconds
     QLockFile lock(folder + QStringLiteral("/.recently-used.caprail-lock"));
     if (!QDir().mkpath(folder) || !lock.tryLock(patience)) {

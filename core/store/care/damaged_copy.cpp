@@ -84,6 +84,19 @@ void putBigEndian(QByteArray& page, qsizetype at, std::uint32_t value) {
     }
 }
 
+/// Names the version in the copy's header (“user version”, 4 bytes from the 60th on): what reads it goes by that.
+Result<void> putVersion(const std::string& copy, std::uint32_t version) {
+    constexpr qsizetype place = 60;
+    QFile target(QString::fromStdString(copy));
+    QByteArray bytes(4, '\0');
+    putBigEndian(bytes, 0, version);
+    if (!target.open(QIODevice::ReadWrite) || !target.seek(place) || target.write(bytes) != bytes.size() ||
+        !target.flush()) {
+        return refuse(Core::say("The copy to salvage from cannot be written: %1.", target.errorString().toStdString()));
+    }
+    return {};
+}
+
 /// Lays the schema of a fresh record of a version over the copy; gives the number of pages that it covers.
 Result<std::size_t> graftSchema(const std::string& copy, std::uint32_t version) {
     const std::string freshPath = copy + ".fresh";
@@ -214,9 +227,15 @@ Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vect
     auto database = openTolerantly(copy);
     // The tables say themselves of which version they are; the number in the header may be what was damaged.
     for (std::uint32_t version = schemaVersion; database && version >= 1; --version) {
-        if (hasOurTables(**database, version)) {
+        if (!hasOurTables(**database, version)) {
+            continue;
+        }
+        if (const auto named = versionOf(**database); named && *named == version) {
             return database;
         }
+        database = refuse("closed");
+        const auto put = putVersion(copy, version);
+        return put ? openTolerantly(copy) : tl::unexpected(put.error());
     }
     database = refuse("closed"); // let go of the file before its pages are changed
     QFile::remove(QString::fromStdString(copy + "-journal"));

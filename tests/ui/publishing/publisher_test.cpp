@@ -5,11 +5,14 @@
 #include "../pictures.h"
 
 #include <QComboBox>
+#include <QDir>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QStandardPaths>
+#include <QTemporaryDir>
 #include <QTest>
 #include <filesystem>
 #include <publishing/publish_dialog.h>
@@ -19,6 +22,7 @@
 #include <window/main_window.h>
 #include <window/preferences.h>
 #include <window/publish_wiring.h>
+#include <window/tour.h>
 
 using namespace caprail;
 using testing::HasSubstr;
@@ -160,13 +164,10 @@ TEST_F(PublishingByTheWindow, stopped_begins_again_only_at_the_next_time_of_its_
         }
         ASSERT_EQ(records(), published);
         EXPECT_EQ(publisher.sentence(), QString());
-        if (schedule == PublishSchedule::eachChange) {
-            ASSERT_TRUE(queue().addChanged(path, {now().milliseconds - 11'000})); // the pause after a change is over
-        } else {
-            EXPECT_GT(queue().waiting().front().since.milliseconds, now().milliseconds - 60'000) << "an hour from now";
-            queue().settle(queue().waiting().front());
-            ASSERT_TRUE(queue().addChanged(path, {now().milliseconds - twoHours}));
-        }
+        EXPECT_GT(queue().waiting().front().since.milliseconds, now().milliseconds - 60'000) << "it waits anew";
+        queue().settle(queue().waiting().front());
+        const int ago = schedule == PublishSchedule::eachChange ? 11'000 : twoHours; // its time is over
+        ASSERT_TRUE(queue().addChanged(path, {now().milliseconds - ago}));
         publisher.lookAround();
         EXPECT_TRUE(publisher.state().isRunning);
         ASSERT_TRUE(QTest::qWaitFor([&] { return !publisher.state().isRunning; }, 20'000));
@@ -251,12 +252,20 @@ TEST(PublishDialog, keeps_the_database_that_was_typed_when_it_is_closed) {
 }
 
 TEST(PublishDialog, never_offers_the_practice_build_of_the_tour) {
-    const QTemporaryDir settings;
-    useSettingsIn(settings.path());
+    const QTemporaryDir folder;
+    useSettingsIn(folder.path());
+    // The samples lie where an installed program has them.
+    qputenv("XDG_DATA_HOME", folder.path().toUtf8());
+    const QString samples =
+        QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/sample-builds");
+    ASSERT_TRUE(QDir().mkpath(samples));
+    const QString sample = tourSample() + ".caprail";
+    ASSERT_TRUE(QFile::copy(QStringLiteral(SAMPLE_BUILDS "/") + sample, samples + "/" + sample));
     MainWindow window;
     window.setAttribute(Qt::WA_DeleteOnClose, false);
     window.show();
     window.startTour();
+    qunsetenv("XDG_DATA_HOME");
     ASSERT_TRUE(window.isTour());
     ASSERT_NE(window.session(), nullptr);
     publishFrom(window);
