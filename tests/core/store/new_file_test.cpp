@@ -11,7 +11,7 @@
 #include <sys/wait.h>
 
 namespace {
-bool lacksRename = false; ///< as some network file systems lack renameat2 with flags
+int renameFails = 0;      ///< errno, as of file systems that lack renameat2 with flags; 0: it does not fail
 bool lacksLinks = false;  ///< as memory cards do
 } // namespace
 
@@ -20,8 +20,8 @@ int __real_renameat2(int fromFolder, const char* from, int toFolder, const char*
 int __real_link(const char* from, const char* to);
 
 int __wrap_renameat2(int fromFolder, const char* from, int toFolder, const char* to, unsigned flags) {
-    if (lacksRename) {
-        errno = EINVAL;
+    if (renameFails != 0) {
+        errno = renameFails;
         return -1;
     }
     return __real_renameat2(fromFolder, from, toFolder, to, flags);
@@ -41,14 +41,22 @@ namespace {
 using namespace samples;
 using testing::HasSubstr;
 
-/// On a file system as it should be, and on poorer ones.
-class NewFile : public testing::TestWithParam<int> {
+/// A file system as it should be, or a poorer one.
+struct FileSystem {
+    const char* name;
+    int renameFails = 0;
+    bool lacksLinks = false;
+};
+class NewFile : public testing::TestWithParam<FileSystem> {
 protected:
     void SetUp() override {
-        lacksRename = GetParam() > 0;
-        lacksLinks = GetParam() > 1;
+        renameFails = GetParam().renameFails;
+        lacksLinks = GetParam().lacksLinks;
     }
-    void TearDown() override { lacksRename = lacksLinks = false; }
+    void TearDown() override {
+        renameFails = 0;
+        lacksLinks = false;
+    }
     const Folder folder;
 };
 
@@ -104,9 +112,21 @@ TEST_P(NewFile, moves_only_to_a_name_that_is_free) {
     EXPECT_FALSE(std::filesystem::exists(folder / "a"));
 }
 
-INSTANTIATE_TEST_SUITE_P(On, NewFile, testing::Values(0, 1, 2), [](const auto& lack) {
-    return lack.param == 0 ? "a_plain_disk" : lack.param == 1 ? "a_share_with_links" : "a_card_without_links";
-});
+INSTANTIATE_TEST_SUITE_P(On, NewFile,
+                         testing::Values(FileSystem{"a_plain_disk"}, FileSystem{"a_share_with_links", EINVAL},
+                                         FileSystem{"an_old_kernel", ENOSYS}, FileSystem{"another_share", EOPNOTSUPP},
+                                         FileSystem{"a_card_without_links", EINVAL, true}),
+                         [](const auto& one) { return one.param.name; });
+
+TEST(NewFileThatMayNotBeRenamed, is_not_brought_there_another_way) {
+    const Folder folder;
+    write(folder / "a", "a");
+    renameFails = EACCES;
+    EXPECT_FALSE(moveToNewName(folder / "a", folder / "c"));
+    renameFails = 0;
+    EXPECT_TRUE(std::filesystem::exists(folder / "a"));
+    EXPECT_FALSE(std::filesystem::exists(folder / "c"));
+}
 
 /// Lets a child begin to make something and die by a kill before it is done; gives its process number.
 pid_t killedWhileMaking(const std::function<void(const Fill&)>& make) {
