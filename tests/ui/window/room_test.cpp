@@ -89,6 +89,10 @@ TEST_F(Room, of_a_window_that_was_narrow_for_a_while_shows_the_cautions_again) {
         window->resize(960, 540);
         QApplication::processEvents();
         EXPECT_NE(caution->text(), caution->accessibleDescription()) << "the work comes first";
+        window->resize(1180, 720);
+        QApplication::processEvents();
+        EXPECT_EQ(caution->text(), caution->accessibleDescription()) << "narrow, and yet there is room";
+        EXPECT_LE(caution->height(), 5 * caution->fontMetrics().lineSpacing());
         window->resize(1280, 800);
         QApplication::processEvents();
         EXPECT_EQ(caution->text(), caution->accessibleDescription());

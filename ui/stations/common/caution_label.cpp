@@ -70,10 +70,16 @@ bool CautionLabel::isWide(const QWidget& station) {
 
 void CautionLabel::fitAllIn(const QWidget& station) {
     constexpr int roomyHeight = 520; // pixels
-    const bool isSmall = !isWide(station) || station.height() < roomyHeight;
+    int height = station.height();   // that is seen of it: a station may be higher than what it is scrolled in
+    for (const QWidget* around = station.parentWidget(); around != nullptr; around = around->parentWidget()) {
+        height = std::min(height, around->height());
+    }
+    const bool isLow = height < roomyHeight;
+    const bool isNarrow = !isWide(station);
     for (Label* label : station.findChildren<Label*>()) {
         if (auto* caution = dynamic_cast<CautionLabel*>(label)) {
-            caution->m_isStationSmall = isSmall;
+            // One that knows how many lines it may take goes by the width that it has, in whatever station.
+            caution->m_isStationSmall = isLow || (isNarrow && caution->m_mostLines == 0);
             caution->foldOrUnfold();
         }
     }
