@@ -40,6 +40,34 @@ TEST(GapPass, goes_only_to_places_that_a_movement_spoiled) {
     EXPECT_EQ(again.pass, begin.pass + 1);
 }
 
+TEST(GapPass, is_the_earliest_that_a_place_still_lacks) {
+    WorkBench bench;
+    bench.layIn();
+    const auto order = bench.positions();
+    const auto read = [&](Position place, std::int64_t pass) {
+        bench.make(GapReading{place, pass, {thou(50), ""}, "LEAVES"});
+    };
+    EXPECT_EQ(bench.assessment.survey.nextPass, 1);
+    for (std::int64_t pass = 1; pass <= 3; ++pass) {
+        read(order.front(), pass); // accepted after two
+    }
+    EXPECT_EQ(bench.assessment.survey.nextPass, 1) << "the others were not read at all";
+    EXPECT_EQ(beginPass(order, bench.assessment).position, order[1]);
+    for (const Position place : order) {
+        if (place != order.front()) {
+            read(place, 1);
+        }
+    }
+    EXPECT_EQ(bench.assessment.survey.nextPass, 2);
+    EXPECT_EQ(beginPass(order, bench.assessment).pass, 2);
+    for (const Position place : order) {
+        if (place != order.front()) {
+            read(place, 2);
+        }
+    }
+    EXPECT_EQ(bench.assessment.survey.nextPass, 4) << "all are accepted: the one after the last";
+}
+
 TEST(PassOrder, is_typed_with_arrows_and_written_with_blanks) {
     WorkBench bench;
     const auto order = parsePassOrder("1L → 1R>2L;2R,3L 3R", *bench.facts.layout);
