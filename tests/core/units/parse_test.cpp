@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <base/date.h>
+#include <chrono>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-#include <base/date.h>
 #include <units/parse.h>
 
 using namespace caprail;
@@ -166,6 +167,10 @@ TEST(Date, reads_and_writes_iso_8601_days) {
     for (const char* text : {"2023-02-29", "2024-13-01", "24-01-01", "2024-1-1", "2024-01-01x", ""}) {
         EXPECT_FALSE(parseDate(text)) << text;
     }
+    const std::chrono::sys_days early{std::chrono::year(999) / 12 / 31};
+    EXPECT_EQ(format(Date{early.time_since_epoch().count()}), "0999-12-31");
+    EXPECT_EQ(format(*parseDate("9999-12-31")), "9999-12-31");
+    EXPECT_EQ(format(Date{parseDate("9999-12-31")->days + 1}), "10000-01-01") << "no record holds it, a sentence may";
     // Unix time 1 000 000 000 was 2001-09-09T01:46:40Z (well known; from memory).
     EXPECT_EQ(format(UtcTime{1'000'000'000'000}), "2001-09-09T01:46:40.000Z");
     EXPECT_EQ(parseUtcTime("2001-09-09T01:46:40Z")->milliseconds, 1'000'000'000'000);
