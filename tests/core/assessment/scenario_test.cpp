@@ -235,12 +235,26 @@ TEST(Scenario, what_a_movement_spoiled_cannot_be_judged_again) {
     EXPECT_THAT(bench.refusal(JudgedAgain{"gap:1R", "it is good"}), HasSubstr("not a stale check"));
 }
 
+TEST(Scenario, another_limit_of_the_pickup_asks_for_a_look_and_a_reason) {
+    Bench bench;
+    bench.readyToClose();
+    BandSet band{std::string(bands::pickupClearance), {inches(0.24), ""}, {inches(0.38), ""}, {}, "the pump's maker"};
+    band.why = "its newer card";
+    bench.make(band);
+    EXPECT_EQ(bench.stateOf("pickup"), CheckState::stale);
+    EXPECT_EQ(bench.assessment.find("pickup")->remedy,
+              "Look at the clearance, and accept it by the new numbers with a reason.");
+    bench.make(JudgedAgain{"pickup", "well inside"});
+    EXPECT_EQ(bench.stateOf("pickup"), CheckState::good);
+}
+
 TEST(Scenario, another_part_makes_stale_what_was_measured_with_the_earlier_one) {
     Bench bench;
     bench.readyToClose();
     bench.make(PartChanged{Part::gasket, "", "thicker one"});
     EXPECT_THAT(bench.holding(GateKind::closing), ElementsAre("pickup"));
     EXPECT_EQ(bench.stateOf("pickup"), CheckState::stale);
+    EXPECT_EQ(bench.assessment.find("pickup")->remedy, "Measure the compressed gasket, twice.");
     bench.make(PickupReading{PickupTerm::gasket, {thou(90), ""}, "MIC"});
     bench.make(PickupReading{PickupTerm::gasket, {thou(90), ""}, "MIC"});
     EXPECT_EQ(bench.stateOf("pickup"), CheckState::good);
